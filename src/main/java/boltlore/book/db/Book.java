@@ -97,13 +97,21 @@ public final class Book implements AutoCloseable {
      * the book.
      *
      * @return faulty where the work is, and then nothing was written
+     * @throws DoneBefore where the same act was done before
      */
     public <T> Outcome<Written<T>> write(By by, Function<Writing, Outcome<T>> work) {
         return transactionOutcome(true, handle -> {
             Optional<Entry> last = new Journal(handle).last();
+            if (!by.once().isEmpty() && new Sent(handle).knows(by.once())) {
+                throw new DoneBefore();
+            }
             Writing writing = Writing.by(handle, by);
-            return work.apply(writing)
-                    .then(value -> Outcome.sound(new Written<>(value, writing.added(), clock(last, writing.stamp()))));
+            return work.apply(writing).then(value -> {
+                if (!by.once().isEmpty() && !writing.added().isEmpty()) {
+                    new Sent(handle).add(by.once(), writing.added().get(0).number());
+                }
+                return Outcome.sound(new Written<>(value, writing.added(), clock(last, writing.stamp())));
+            });
         });
     }
 

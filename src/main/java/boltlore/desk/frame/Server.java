@@ -2,9 +2,11 @@ package boltlore.desk.frame;
 
 import boltlore.book.By;
 import boltlore.book.db.BookLost;
+import boltlore.book.db.DoneBefore;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import java.io.PrintWriter;
@@ -12,6 +14,7 @@ import java.net.URI;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -89,10 +92,18 @@ public final class Server implements AutoCloseable {
     private void failures(JavalinConfig config) {
         config.routes.exception(
                 Guard.Refused.class, (refused, context) -> tell(context, refused.status(), refused.says()));
+        config.routes.exception(DoneBefore.class, (done, context) -> context.redirect(from(context), HttpStatus.SEE_OTHER));
         config.routes.exception(BookLost.class, (lost, context) -> tell(context, 503, Sentences.of(lost.fault())));
         config.routes.exception(
                 HttpResponseException.class, (answer, context) -> tell(context, answer.getStatus(), says(answer)));
         config.routes.exception(Exception.class, this::failed);
+    }
+
+    /** The page that the form stood on, which shows what was done the first time; the guard has looked where it came from. */
+    private String from(Context context) {
+        String page = context.header("Referer");
+        String path = page == null ? "" : URI.create(page).getPath();
+        return path.startsWith("/") ? path : "/";
     }
 
     private static String says(HttpResponseException answer) {
@@ -124,7 +135,7 @@ public final class Server implements AutoCloseable {
     }
 
     private void answer(Context context, Room room, Map<String, List<String>> said, Function<Call, Answer> asked) {
-        Call call = new Call(context.pathParamMap(), said, by.get());
+        Call call = new Call(context.pathParamMap(), said, by.get().once(once(context, said)));
         Answer answer = asked.apply(call);
         if (answer instanceof Answer.Shown shown) {
             context.status(shown.refused().isEmpty() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT);
@@ -139,6 +150,16 @@ public final class Server implements AutoCloseable {
         } else if (answer instanceof Answer.Missing missing) {
             tell(context, 404, missing.says());
         }
+    }
+
+    /**
+     * Names what a form says: the same form with the same answers, sent again, is the same act; with other answers it is
+     * another.
+     */
+    private static String once(Context context, Map<String, List<String>> said) {
+        return context.method().equals(HandlerType.POST)
+                ? Guard.hash(context.path() + " " + new TreeMap<>(said))
+                : "";
     }
 
     private static String token(Context context) {

@@ -1,0 +1,6 @@
+-- Forms that were done, so that one which is sent twice is done once. No sum over the journal: it stays with this book.
+create table form_sent (
+    sent ${text} not null primary key,
+    entry ${number} not null
+);
+create index form_sent_entry on form_sent (entry);
