@@ -1,8 +1,9 @@
 @echo off
-rem Starts Boltlore on the Java that JAVA_HOME names, or else on the one in the path.
+rem Starts Boltlore on the Java that lies in it, or else on the one that JAVA_HOME names, or else on the one in the path.
 setlocal
 set "java=java"
 if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java.exe"
+if exist "%~dp0..\java\bin\java.exe" set "java=%~dp0..\java\bin\java.exe"
 "%java%" -version >nul 2>&1
 if errorlevel 1 (
     echo boltlore: Java is missing. Install Java 17 or newer, or set JAVA_HOME to it. 1>&2

@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
@@ -34,21 +33,26 @@ public final class OwnJava {
             }
         }
         run("jlink", List.of(
-                "--add-modules", String.join(",", modules(Path.of(folders[0]))),
+                "--add-modules",
+                String.join(",", modules(Path.of(folders[0]))),
                 "--strip-java-debug-attributes",
                 "--no-header-files",
                 "--no-man-pages",
-                "--output", own.toString()));
+                "--output",
+                own.toString()));
     }
 
     /** The modules that jdeps finds in use, with those that are found at run time only. */
-    static List<String> modules(Path libraries) throws IOException {
-        List<String> words = new ArrayList<>(List.of(
-                "--multi-release", "17", "--ignore-missing-deps", "--print-module-deps", "--recursive", "--class-path",
-                libraries + "/*"));
-        try (Stream<Path> jars = Files.list(libraries)) {
-            jars.filter(each -> each.toString().endsWith(".jar")).sorted().map(Path::toString).forEach(words::add);
-        }
+    static List<String> modules(Path libraries) {
+        List<String> words = List.of(
+                "--multi-release",
+                "17",
+                "--ignore-missing-deps",
+                "--print-module-deps",
+                "--recursive",
+                "--class-path",
+                libraries + "/*",
+                libraries.resolve("boltlore.jar").toString());
         TreeSet<String> modules = new TreeSet<>(FOUND_AT_RUN_TIME);
         modules.addAll(List.of(run("jdeps", words).strip().split(",")));
         return List.copyOf(modules);

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -120,7 +121,7 @@ final class Reference {
     }
 
     private static String anchor(String title) {
-        return title.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9 -]", "").replace(' ', '-');
+        return title.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9 -]", "").replace(' ', '-');
     }
 
     private void heading(String title, String name, JsonNode schema) {
@@ -132,7 +133,7 @@ final class Reference {
     private void fields(String path, JsonNode node) {
         Set<String> needed = new TreeSet<>();
         node.path("required").forEach(each -> needed.add(each.asText()));
-        node.path("properties").fields().forEachRemaining(each -> {
+        node.path("properties").properties().forEach(each -> {
             if (each.getValue().isObject() && !each.getKey().equals("$schema")) {
                 field(path + each.getKey(), each.getKey(), needed.contains(each.getKey()), each.getValue());
             }
@@ -210,7 +211,7 @@ final class Reference {
 
     private void kinds() {
         text.append("\n## Kinds of values\n\nNumbers are written as JSON numbers or, exact to the last digit, as texts.\n");
-        schemas.get(SHARED).path("$defs").fields().forEachRemaining(each -> {
+        schemas.get(SHARED).path("$defs").properties().forEach(each -> {
             JsonNode node = each.getValue();
             text.append("%n### Kind %s%n%n".formatted(each.getKey()));
             String meaning = node.path("description").asText();
@@ -228,7 +229,7 @@ final class Reference {
     }
 
     private static String sentence(String meaning) {
-        String first = meaning.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + meaning.substring(1);
+        String first = meaning.substring(0, 1).toUpperCase(Locale.ROOT) + meaning.substring(1);
         return first.endsWith(".") ? first : first + ".";
     }
 

@@ -5,12 +5,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 
 /**
@@ -66,7 +66,7 @@ final class Shown {
                 words.addAll(List.of(apart.getKey(), apart.getValue().toString()));
             }
         }
-        if (command.getCommandSpec().findOption("--by") != null && !words.contains("--by")) {
+        if (words.contains("--book") && !words.contains("--by")) {
             words.addAll(List.of("--by", "Ada"));
         }
         return CommandModel.said(words).replace(folder + "/", "");
@@ -93,12 +93,13 @@ final class Shown {
                 .toList();
     }
 
-    /** Renews the sources of the handbook where they lie: {@code mvn -q test-compile exec:exec@renew-handbook}. */
-    public static void main(String... files) throws IOException {
+    /** Renews the sources of the handbook where they lie. */
+    public static void main(String... none) throws IOException {
         Path folder = Files.createDirectories(Path.of("target/handbook"));
-        for (String file : Arrays.asList(files)) {
-            Path path = Path.of(file);
-            Files.writeString(path, new Shown(folder).renewed(Files.readString(path)));
+        try (Stream<Path> pages = Files.list(Handbook.SOURCES)) {
+            for (Path page : pages.filter(each -> each.toString().endsWith(".md")).toList()) {
+                Files.writeString(page, new Shown(folder).renewed(Files.readString(page)));
+            }
         }
     }
 }
