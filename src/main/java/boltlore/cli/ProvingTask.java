@@ -7,7 +7,6 @@ import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
 import boltlore.proof.FamilyProof;
 import boltlore.proof.Prover;
-import boltlore.proof.kinds.Kinds;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +24,7 @@ record ProvingTask(
     public Done done(Deadline until, ProofProgress progress) {
         List<FamilyProof> proofs = new ArrayList<>();
         for (Family family : families) {
-            proofs.add(Prover.prove(catalogue, family, Kinds.all(), until, progress.of(family.name())));
+            proofs.add(Prover.prove(catalogue, family, ProvedKinds.all(), until, progress.of(family.name())));
         }
         ProofResults results = ProofResults.of(catalogue, proofs);
         if (files.witnesses != null) {
