@@ -52,16 +52,17 @@ final class CableFacts {
 
     static Stream<Remark> remarks(Catalogue catalogue) {
         return Stream.concat(
-                catalogue.families().values().stream().flatMap(family -> family.electrics().cables().stream()
-                        .flatMap(cable -> Stream.of(resistance(family, cable), current(family, cable), heat(family, cable))
-                                .flatMap(Optional::stream))),
+                catalogue.families().values().stream()
+                        .flatMap(family -> family.electrics().cables().stream()
+                                .flatMap(cable -> Stream.of(
+                                                resistance(family, cable), current(family, cable), heat(family, cable))
+                                        .flatMap(Optional::stream))),
                 unlike(catalogue));
     }
 
     private static Optional<Remark> resistance(Family family, PowerCable cable) {
         BigDecimal least = COPPER.divide(cable.areaMm2(), 4, RoundingMode.DOWN);
-        BigDecimal most = MOST_OHM_PER_KM.getOrDefault(
-                cable.areaMm2().stripTrailingZeros(), least.multiply(STRANDED));
+        BigDecimal most = MOST_OHM_PER_KM.getOrDefault(cable.areaMm2().stripTrailingZeros(), least.multiply(STRANDED));
         return found(
                 family,
                 cable,
@@ -128,8 +129,8 @@ final class CableFacts {
     /** One number, one meaning: a cable that two families have is the same cable. */
     private static Stream<Remark> unlike(Catalogue catalogue) {
         Map<String, PowerCable> first = new TreeMap<>();
-        return catalogue.families().values().stream().flatMap(family -> family.electrics().cables().stream()
-                .flatMap(cable -> {
+        return catalogue.families().values().stream()
+                .flatMap(family -> family.electrics().cables().stream().flatMap(cable -> {
                     PowerCable known = first.putIfAbsent(cable.part().text(), cable);
                     return known == null || known.equals(cable)
                             ? Stream.empty()

@@ -53,7 +53,12 @@ final class ElectricLimitsUsual {
             atMost("limits", "yJoule", limits.yJoule(), Y_JOULE, "J on what people may touch (ISO 6469-3)");
             atMost("limits", "dropPercent", limits.dropPercent(), DROP_PERCENT, "% (IEC 60364-5-52, annex G)");
             BigDecimal unfused = limits.unfusedMm() == null ? null : BigDecimal.valueOf(limits.unfusedMm());
-            atMost("limits", "unfusedMm", unfused, UNFUSED_MM, "mm from what feeds a cable to its fuse (common practice)");
+            atMost(
+                    "limits",
+                    "unfusedMm",
+                    unfused,
+                    UNFUSED_MM,
+                    "mm from what feeds a cable to its fuse (common practice)");
         }
         family.electrics().outlets().forEach(this::outlet);
         family.electrics().capacitors().forEach(this::capacitor);

@@ -53,7 +53,9 @@ final class HighVoltageTested {
         return Stream.of(
                         missing(
                                 connected::contains,
-                                at(group -> group.circuit() == Circuit.DEAD, test -> state(test, Set.of(FoundState.OPEN))),
+                                at(
+                                        group -> group.circuit() == Circuit.DEAD,
+                                        test -> state(test, Set.of(FoundState.OPEN))),
                                 Check.INTERLOCK,
                                 "no test of the interlock there",
                                 "one that finds the loop 'open' in a 'dead' group, for parts with high-voltage connectors"
@@ -77,8 +79,7 @@ final class HighVoltageTested {
 
     /** Contactors: something behind two or more high-voltage ports whose contacts are tried live. */
     private boolean parts(PartNumber number) {
-        Set<PositionName> switched =
-                at(group -> group.circuit() != Circuit.DEAD, test -> state(test, SWITCHED));
+        Set<PositionName> switched = at(group -> group.circuit() != Circuit.DEAD, test -> state(test, SWITCHED));
         return catalogue.part(number).ports().stream().filter(Port::highVoltage).count() > 1
                 && family.positions().stream()
                         .filter(position -> switched.contains(position.name()))

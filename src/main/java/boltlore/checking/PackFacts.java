@@ -39,7 +39,8 @@ final class PackFacts {
         BigDecimal nominal = pack.nominalVolts();
         BigDecimal ampHours = pack.moduleAmpHours().multiply(BigDecimal.valueOf(pack.inParallel()));
         List<Remark> found = new ArrayList<>();
-        // Lithium cells: 2.3 V nominal go from 1.5 to 2.8 V, 3.2 V from 2.5 to 3.65 V, 3.7 V from 2.7 to 4.2 V; with a margin.
+        // Lithium cells: 2.3 V nominal go from 1.5 to 2.8 V, 3.2 V from 2.5 to 3.65 V, 3.7 V from 2.7 to 4.2 V; with a
+        // margin.
         within(found, of, "highestVolts", pack.highestVolts(), nominal, "105", "125", "% of the nominal voltage");
         within(found, of, "lowestVolts", pack.lowestVolts(), nominal, "60", "97", "% of the nominal voltage");
         within(found, of, "usableKwh", pack.usableKwh(), pack.nominalKwh(), "50", "100", "% of the nominal energy");
@@ -117,8 +118,8 @@ final class PackFacts {
             found.add(remark(
                     other,
                     "'" + key + "' that comes to " + Digits.upTo(there, 2) + " for each module or string",
-                    Digits.upTo(here, 2) + ", as pack " + one.family().name() + "/" + one.pack().name()
-                            + " of the same modules has it, to 10 %"));
+                    Digits.upTo(here, 2) + ", as pack " + one.family().name() + "/"
+                            + one.pack().name() + " of the same modules has it, to 10 %"));
         }
     }
 

@@ -4,7 +4,6 @@ import boltlore.catalogue.Family;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.proof.Acceptable;
-import boltlore.proof.kinds.Kinds;
 import boltlore.trades.orders.Trades;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -17,7 +16,7 @@ final class AcceptedKinds {
 
     /** The families, or everything that they accept and cannot. */
     static <T extends Collection<Family>> Outcome<T> known(T families, Path catalogue) {
-        Acceptable acceptable = new Acceptable(Kinds.all(), Trades.kinds().toList());
+        Acceptable acceptable = new Acceptable(ProvedKinds.all(), Trades.kinds().toList());
         List<Fault> faults = families.stream()
                 .flatMap(family -> acceptable.faults(family, file(catalogue, family)).stream())
                 .toList();

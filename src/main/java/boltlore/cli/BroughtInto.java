@@ -12,7 +12,6 @@ import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
 import boltlore.proof.FamilyProof;
 import boltlore.proof.Prover;
-import boltlore.proof.kinds.Kinds;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -65,7 +64,7 @@ record BroughtInto(RoomCommand command, Screen screen) {
     private int prove(Path folder, Catalogue catalogue, Family family) {
         Deadline until = Deadline.in(LONGEST.toNanos(), System::nanoTime);
         ProofProgress progress = new ProofProgress(command.aside());
-        FamilyProof proof = Prover.prove(catalogue, family, Kinds.all(), until, progress.of(family.name()));
+        FamilyProof proof = Prover.prove(catalogue, family, ProvedKinds.all(), until, progress.of(family.name()));
         progress.end();
         screen.line(family.name() + ": " + proof.answers().size() + " statements looked at.");
         proof.openDefects()

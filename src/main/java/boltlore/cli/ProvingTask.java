@@ -7,7 +7,6 @@ import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
 import boltlore.proof.FamilyProof;
 import boltlore.proof.Prover;
-import boltlore.proof.kinds.Kinds;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,7 +26,7 @@ record ProvingTask(
         List<FamilyProof> proofs = new ArrayList<>();
         List<TrialKits> trials = new ArrayList<>();
         for (Family family : families) {
-            FamilyProof proof = Prover.prove(catalogue, family, Kinds.all(), until, progress.of(family.name()));
+            FamilyProof proof = Prover.prove(catalogue, family, ProvedKinds.all(), until, progress.of(family.name()));
             TrialKits tried = TrialKits.of(session, proof, until);
             trials.add(tried);
             proofs.add(tried.with(proof));

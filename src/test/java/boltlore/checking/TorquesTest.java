@@ -69,7 +69,15 @@ class TorquesTest {
 
     /** 24.55 Nm of 8.8 by the yields of ISO 898-1: × 240 / 640 = 9.2 Nm for 4.6, × 420 / 640 = 16.1 Nm for 5.8. */
     @ParameterizedTest
-    @CsvSource({"4.6, 9.2,", "4.6, 10.2, FAR_HIGH", "4.8, 13.0,", "5.6, 11.5,", "5.8, 16.1,", "5.8, 24.6, FAR_HIGH", "6.8, 18.4,"})
+    @CsvSource({
+        "4.6, 9.2,",
+        "4.6, 10.2, FAR_HIGH",
+        "4.8, 13.0,",
+        "5.6, 11.5,",
+        "5.8, 16.1,",
+        "5.8, 24.6, FAR_HIGH",
+        "6.8, 18.4,"
+    })
     void a_bolt_of_softer_steel_takes_less_torque(String propertyClass, String torqueNm, @Nullable String doubt) {
         assertThat(remarks(fixing("M8", propertyClass, torqueNm, "0.12")))
                 .isEqualTo(doubt == null ? List.of() : List.of(FAR_HIGH));

@@ -193,11 +193,13 @@ class CheckElectricsTest {
 
     /** Voltage class A up to 60 V: ISO 6469-3 and UN Regulation 100; from memory. */
     @ParameterizedTest
-    @DisplayName("but asks for no caution for high voltage of a cable of 60 V that stands in no branch yet, as of one of 1000 V")
+    @DisplayName(
+            "but asks for no caution for high voltage of a cable of 60 V that stands in no branch yet, as of one of 1000 V")
     @CsvSource({"60, false", "1000, true"})
     void no_caution(String volts, boolean asked) throws IOException {
-        String unused = "{\"cable\": \"LV-CON13\", \"areaMm2\": \"25\", \"ohmPerKm\": \"0.78\", \"hottestC\": 105, \"volts\": \""
-                + volts + "\", \"amps\": \"150\", \"assumed\": \"clipped\", \"kFactor\": \"115\"},";
+        String unused =
+                "{\"cable\": \"LV-CON13\", \"areaMm2\": \"25\", \"ohmPerKm\": \"0.78\", \"hottestC\": 105, \"volts\": \""
+                        + volts + "\", \"amps\": \"150\", \"assumed\": \"clipped\", \"kFactor\": \"115\"},";
         String cables = "\"cables\": [";
         String said = check(ELECTRICS, cables, cables + unused);
         if (asked) {
@@ -227,7 +229,8 @@ class CheckElectricsTest {
     }
 
     @ParameterizedTest
-    @DisplayName("a pack that no lithium cells make, or that does not follow from its modules in series and side by side")
+    @DisplayName(
+            "a pack that no lithium cells make, or that does not follow from its modules in series and side by side")
     @CsvSource(
             delimiter = '|',
             quoteCharacter = '`',

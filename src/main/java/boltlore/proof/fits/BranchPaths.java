@@ -106,7 +106,8 @@ final class BranchPaths {
         return switch (way.flow()) {
             case HV_DC -> Optional.of(0);
             case TWELVE_VOLT -> Optional.of(1);
-            case AC_MAINS -> chargers.isEmpty() ? Optional.empty() : Optional.of(chargers.contains(way.begins()) ? 3 : 2);
+            case AC_MAINS ->
+                chargers.isEmpty() ? Optional.empty() : Optional.of(chargers.contains(way.begins()) ? 3 : 2);
             case COOLANT, REFRIGERANT -> Optional.empty();
         };
     }
@@ -180,12 +181,17 @@ final class BranchPaths {
             return way.next().isEmpty() && !device ? Optional.of(0) : Optional.empty();
         }
         return switch (way.flow()) {
-            case HV_DC -> fromCharger
-                    ? when(feeds != Feeds.Chosen.CHARGER_OUTPUT, 1)
-                    : when(feeds != Feeds.Chosen.DIRECT_CHARGING && !(feeds instanceof Feeds.Branches), 2);
-            case AC_MAINS -> fromCharger
-                    ? when(feeds != Feeds.Chosen.OUTLET && !open, 4)
-                    : when(feeds != Feeds.Chosen.CHARGER_INPUT && net.begun(Flow.HV_DC).contains(way.ends()), 3);
+            case HV_DC ->
+                fromCharger
+                        ? when(feeds != Feeds.Chosen.CHARGER_OUTPUT, 1)
+                        : when(feeds != Feeds.Chosen.DIRECT_CHARGING && !(feeds instanceof Feeds.Branches), 2);
+            case AC_MAINS ->
+                fromCharger
+                        ? when(feeds != Feeds.Chosen.OUTLET && !open, 4)
+                        : when(
+                                feeds != Feeds.Chosen.CHARGER_INPUT
+                                        && net.begun(Flow.HV_DC).contains(way.ends()),
+                                3);
             case TWELVE_VOLT -> when(!open, 0);
             case COOLANT, REFRIGERANT -> Optional.empty();
         };
@@ -241,8 +247,7 @@ final class BranchPaths {
     }
 
     private void add(FitFinding kind, Way way, String detail, Condition when, Object... named) {
-        found.computeIfAbsent(
-                        new Found(kind, way.branch(), detail, List.of(named)), same -> new ArrayList<>())
+        found.computeIfAbsent(new Found(kind, way.branch(), detail, List.of(named)), same -> new ArrayList<>())
                 .add(when);
     }
 

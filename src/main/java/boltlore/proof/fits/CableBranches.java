@@ -19,9 +19,11 @@ final class CableBranches {
 
     static List<FitFinding.Possible> findings(KitView kit) {
         Map<PositionName, List<Branch>> at = new LinkedHashMap<>();
-        kit.family().electrics().branches().forEach(branch -> at.computeIfAbsent(
-                        branch.position(), first -> new ArrayList<>())
-                .add(branch));
+        kit.family()
+                .electrics()
+                .branches()
+                .forEach(branch -> at.computeIfAbsent(branch.position(), first -> new ArrayList<>())
+                        .add(branch));
         List<FitFinding.Possible> all = new ArrayList<>();
         at.forEach((position, branches) -> {
             all.add(found(kit, FitFinding.CABLE_WITHOUT_BRANCH, position, none(kit, branches)));

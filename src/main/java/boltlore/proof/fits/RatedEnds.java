@@ -85,7 +85,9 @@ final class RatedEnds {
         } else if (run.flow() == Flow.AC_MAINS) {
             compare(run, first(run), first(run).out(), of(Role.INLET, 0));
             compare(run, last(run), last(run).in(), of(Role.CHARGER, 1));
-        } else if (run.flow() == Flow.HV_DC && !fromCharger && mainsBegin.contains(first(run).position())) {
+        } else if (run.flow() == Flow.HV_DC
+                && !fromCharger
+                && mainsBegin.contains(first(run).position())) {
             compare(run, first(run), first(run).out(), direct());
         }
     }
@@ -146,8 +148,7 @@ final class RatedEnds {
     }
 
     /** A port may be insulated for more than its device is used at; its current and phases are the device's own. */
-    private void unlike(
-            End end, WeakPorts.Rating rating, @Nullable BigDecimal rated, @Nullable BigDecimal declared) {
+    private void unlike(End end, WeakPorts.Rating rating, @Nullable BigDecimal rated, @Nullable BigDecimal declared) {
         if (rated == null || declared == null || end.when().equals(Any.NEVER)) {
             return;
         }

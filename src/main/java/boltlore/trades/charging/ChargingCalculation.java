@@ -2,13 +2,11 @@ package boltlore.trades.charging;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Buses;
-import boltlore.catalogue.Capacitor;
 import boltlore.catalogue.Electrics;
 import boltlore.catalogue.Facts;
 import boltlore.catalogue.Feeds;
 import boltlore.catalogue.OnBoardCharger;
 import boltlore.catalogue.Pack;
-import boltlore.catalogue.PrechargeResistor;
 import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
 import boltlore.findings.Finding;
@@ -52,12 +50,13 @@ public final class ChargingCalculation {
 
     private Charging charging() {
         Pack pack = fitted.pack();
-        Precharge precharge = precharge();
+        Precharge precharge = Precharge.of(fitted.resistor(), fitted.capacitors());
         Export export = Export.of(choices, fitted.outlet()).orElse(null);
         List<Comparison> others =
                 new ArrayList<>(new Agreement(bill).of(fitted.inlet()).toList());
         if (pack != null) {
-            others.addAll(new Comparing(bill, fitted, electrics.limits(), pack, precharge, export).all());
+            BigDecimal chargerKw = choices.facts(Role.CHARGER).kw();
+            others.addAll(new Comparing(bill, chargerKw, fitted, electrics.limits(), pack, precharge, export).all());
         }
         return new Charging(
                 electrics,
@@ -72,13 +71,6 @@ public final class ChargingCalculation {
                 branches(pack),
                 List.copyOf(others),
                 missing());
-    }
-
-    private @Nullable Precharge precharge() {
-        PrechargeResistor resistor = fitted.resistor();
-        BigDecimal microfarad =
-                fitted.capacitors().stream().map(Capacitor::microfarad).reduce(BigDecimal.ZERO, BigDecimal::add);
-        return resistor == null || microfarad.signum() == 0 ? null : new Precharge(resistor.ohm(), microfarad);
     }
 
     private @Nullable BigDecimal isolationOhm() {

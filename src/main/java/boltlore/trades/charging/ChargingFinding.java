@@ -52,6 +52,14 @@ public enum ChargingFinding implements Kind {
         this.severity = severity;
     }
 
+    /**
+     * Whether it is asked of every valid order too. Modules are counted by the check of the catalogue, and what the outlet gives
+     * beside the charger has a statement of its own.
+     */
+    boolean proved() {
+        return severity != NOTE && this != MODULES_AGAINST_PACK && this != OUTLET_ABOVE_CHARGER;
+    }
+
     @Override
     public Severity severity() {
         return severity;

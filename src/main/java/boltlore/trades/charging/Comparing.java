@@ -6,7 +6,6 @@ import boltlore.catalogue.ElectricLimits;
 import boltlore.catalogue.OnBoardCharger;
 import boltlore.catalogue.Pack;
 import boltlore.catalogue.PrechargeResistor;
-import boltlore.catalogue.Role;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -20,7 +19,8 @@ final class Comparing {
     /** Many DC chargers start no lower: workshop's own value. */
     private static final BigDecimal DC_CHARGER_LEAST_VOLTS = BigDecimal.valueOf(200);
 
-    private final Bill bill;
+    private final @Nullable Bill bill;
+    private final @Nullable BigDecimal chargerKw;
     private final Fitted fitted;
     private final @Nullable ElectricLimits limits;
     private final Pack pack;
@@ -28,14 +28,22 @@ final class Comparing {
     private final @Nullable Export export;
     private final List<Comparison> comparisons = new ArrayList<>();
 
+    /**
+     * What is to be compared.
+     *
+     * @param bill of the kit, or null where orders are asked about and not a kit, so that what parts are in it is left out
+     * @param chargerKw rated power of the chosen charger, or null where it is not known
+     */
     Comparing(
-            Bill bill,
+            @Nullable Bill bill,
+            @Nullable BigDecimal chargerKw,
             Fitted fitted,
             @Nullable ElectricLimits limits,
             Pack pack,
             @Nullable Precharge precharge,
             @Nullable Export export) {
         this.bill = bill;
+        this.chargerKw = chargerKw;
         this.fitted = fitted;
         this.limits = limits;
         this.pack = pack;
@@ -44,7 +52,9 @@ final class Comparing {
     }
 
     List<Comparison> all() {
-        modules();
+        if (bill != null) {
+            modules(bill);
+        }
         charger(fitted.charger());
         inlet(fitted.direct());
         two(fitted);
@@ -54,8 +64,8 @@ final class Comparing {
         return List.copyOf(comparisons);
     }
 
-    private void modules() {
-        BigDecimal inKit = bill.quantities().getOrDefault(pack.module(), BigDecimal.ZERO);
+    private void modules(Bill of) {
+        BigDecimal inKit = of.quantities().getOrDefault(pack.module(), BigDecimal.ZERO);
         compare(
                 "Battery",
                 inKit.compareTo(BigDecimal.valueOf(pack.modules())) == 0,
@@ -89,7 +99,7 @@ final class Comparing {
                     NumberFormats.rounded(pack.lowestVolts(), 1),
                     "packTo",
                     NumberFormats.rounded(pack.highestVolts(), 1));
-            chargeCurrent(charger, bill.resolved().choices().facts(Role.CHARGER).kw());
+            chargeCurrent(charger, chargerKw);
         }
     }
 
@@ -138,7 +148,9 @@ final class Comparing {
 
     private void precharge(@Nullable PrechargeResistor resistor) {
         if (precharge != null && resistor != null) {
-            new Agreement(bill).of(resistor).forEach(comparisons::add);
+            if (bill != null) {
+                new Agreement(bill).of(resistor).forEach(comparisons::add);
+            }
             BigDecimal joules = precharge.joules(pack.highestVolts());
             atMost("Precharge", joules, resistor.pulseJoule(), ChargingFinding.PRECHARGE_ENERGY, "joules", "rated");
             BigDecimal abort = resistor.abortAfterSeconds();

@@ -62,7 +62,7 @@ public record Fitted(
                 choosing.missing());
     }
 
-    private static @Nullable DirectLimit apart(Facts inlet) {
+    static @Nullable DirectLimit apart(Facts inlet) {
         return inlet.volts() == null || inlet.amps() == null ? null : new DirectLimit(inlet.volts(), inlet.amps());
     }
 

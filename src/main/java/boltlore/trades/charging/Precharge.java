@@ -1,11 +1,13 @@
 package boltlore.trades.charging;
 
 import boltlore.catalogue.Capacitor;
+import boltlore.catalogue.PrechargeResistor;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The capacitors of the DC link filled through a resistor (charging of a capacitor through a resistor, any textbook of
@@ -27,6 +29,12 @@ public record Precharge(BigDecimal resistorOhm, BigDecimal microfarad) {
     public Precharge {
         Positive.number("resistorOhm", resistorOhm);
         Positive.number("microfarad", microfarad);
+    }
+
+    /** Of all capacitors that are fitted, through that resistor; null where there is none of the one or the other. */
+    static @Nullable Precharge of(@Nullable PrechargeResistor resistor, List<Capacitor> capacitors) {
+        BigDecimal microfarad = capacitors.stream().map(Capacitor::microfarad).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return resistor == null || microfarad.signum() == 0 ? null : new Precharge(resistor.ohm(), microfarad);
     }
 
     /** R × C in s. */

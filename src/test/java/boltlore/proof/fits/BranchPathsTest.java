@@ -47,7 +47,8 @@ class BranchPathsTest {
 
         @Test
         void but_need_not_name_the_branch_of_a_drive_unit_that_no_order_has_beside_it() {
-            assertThat(van("[\"drive-90-kw\", \"converter\"", "[\"converter\", \"drive-90-kw\"")).isEmpty();
+            assertThat(van("[\"drive-90-kw\", \"converter\"", "[\"converter\", \"drive-90-kw\""))
+                    .isEmpty();
         }
 
         @Test
@@ -58,7 +59,9 @@ class BranchPathsTest {
 
         @Test
         void a_link_of_two_strings_carries_what_the_cable_behind_the_contactors_does() {
-            assertThat(van("{\"branches\": [\"battery-60-kw\", \"battery-90-kw\"], \"share\"", "{\"branches\": [\"battery-60-kw\"], \"share\""))
+            assertThat(van(
+                            "{\"branches\": [\"battery-60-kw\", \"battery-90-kw\"], \"share\"",
+                            "{\"branches\": [\"battery-60-kw\"], \"share\""))
                     .containsExactly("branch against its path: string (battery-90-kw)");
         }
 
@@ -72,12 +75,15 @@ class BranchPathsTest {
 
         @Test
         void the_one_cable_behind_a_battery_carries_all_that_it_feeds() {
-            assertThat(van("\"heater-air\"]}, \"fuse\": \"main-400\"", "\"heater-air\"], \"share\": \"0.5\"}, \"fuse\": \"main-400\""))
+            assertThat(van(
+                            "\"heater-air\"]}, \"fuse\": \"main-400\"",
+                            "\"heater-air\"], \"share\": \"0.5\"}, \"fuse\": \"main-400\""))
                     .contains("branch against its path: battery-90-kw (two-strings)");
         }
 
         @ParameterizedTest
-        @DisplayName("a cable at the end of a path carries what the device there draws, one of an inlet or a charger what that gives")
+        @DisplayName(
+                "a cable at the end of a path carries what the device there draws, one of an inlet or a charger what that gives")
         @CsvSource(
                 delimiter = '|',
                 quoteCharacter = '`',
@@ -119,9 +125,10 @@ class BranchPathsTest {
 
         @Test
         void a_path_that_begins_at_the_charger_is_not_fed_by_the_mains() {
-            assertThat(van(
-                            "\"fedBy\": \"charger\", \"volts\": \"230\", \"loadAmps\": \"16\", \"feeds\": {\"chosen\": \"outlet\"}, \"fuse\": \"export-16\"",
-                            "\"fedBy\": \"mains\", \"volts\": \"230\", \"loadAmps\": \"16\", \"feeds\": {\"chosen\": \"outlet\"}"))
+            assertThat(
+                            van(
+                                    "\"fedBy\": \"charger\", \"volts\": \"230\", \"loadAmps\": \"16\", \"feeds\": {\"chosen\": \"outlet\"}, \"fuse\": \"export-16\"",
+                                    "\"fedBy\": \"mains\", \"volts\": \"230\", \"loadAmps\": \"16\", \"feeds\": {\"chosen\": \"outlet\"}"))
                     .containsExactly("branch against its path: export-cee-7-3 (vehicle-to-load)");
         }
 
@@ -155,10 +162,13 @@ class BranchPathsTest {
 
         @Test
         void in_every_order_that_has_the_cable() {
-            assertThat(van(
-                            "{\"branch\": \"drive-90-kw\", \"says\": \"Junction box to drive unit\", \"when\": {\"drive-unit\": \"90-kw\"}",
-                            "{\"branch\": \"drive-90-kw\", \"says\": \"Junction box to drive unit\", \"when\": {\"drive-unit\": \"60-kw\"}"))
-                    .contains("cable without its branch: cable-drive (none)", "cable without its branch: cable-drive (several)");
+            assertThat(
+                            van(
+                                    "{\"branch\": \"drive-90-kw\", \"says\": \"Junction box to drive unit\", \"when\": {\"drive-unit\": \"90-kw\"}",
+                                    "{\"branch\": \"drive-90-kw\", \"says\": \"Junction box to drive unit\", \"when\": {\"drive-unit\": \"60-kw\"}"))
+                    .contains(
+                            "cable without its branch: cable-drive (none)",
+                            "cable without its branch: cable-drive (several)");
         }
 
         @Test

@@ -26,7 +26,10 @@ class RatedEndsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"16, port unlike its device: inlet-type-2/mains (32 A)", "63, port unlike its device: inlet-type-2/mains (32 A)"})
+    @CsvSource({
+        "16, port unlike its device: inlet-type-2/mains (32 A)",
+        "63, port unlike its device: inlet-type-2/mains (32 A)"
+    })
     void an_inlet_is_rated_as_its_option_says(String amps, String found) {
         assertThat(part("common-charging", "CI-T2", "\"amps\": \"32\"", "\"amps\": \"" + amps + "\""))
                 .contains(found);

@@ -66,7 +66,8 @@ class TestPlannerTest {
 
     @Test
     void the_second_string_is_tested_where_there_is_one() {
-        assertThat(keys("bl-1001")).contains("isolation-string.second-string-contactors", "contactors-rest.second-string-contactors");
+        assertThat(keys("bl-1001"))
+                .contains("isolation-string.second-string-contactors", "contactors-rest.second-string-contactors");
         assertThat(keys("bl-1002"))
                 .contains("isolation-string.contactors")
                 .noneMatch(key -> key.contains("second-string"));
