@@ -74,6 +74,6 @@ record BroughtInto(RoomCommand command, Screen screen) {
                 .forEach((kind, count) -> screen.line("Found, " + kind + ": " + count));
         screen.wrapped(
                 0, "'boltlore prove " + family.name() + " --catalogue " + folder + "' and 'boltlore check' say each.");
-        return ProofResults.of(catalogue, List.of(proof)).exit();
+        return ProofResults.of(catalogue, List.of(proof), List.of()).exit();
     }
 }
