@@ -1,5 +1,6 @@
 package boltlore.demo;
 
+import boltlore.resolution.FamilyPlan;
 import boltlore.bill.Bill;
 import boltlore.bill.BillMaker;
 import boltlore.catalogue.Catalogue;
@@ -48,6 +49,18 @@ public final class Demo {
     public static KitInWork kit(String name) {
         Bill bill = bill(name);
         return new KitInWork(RESOLVER.resolver().plan(bill.order().family()), bill, LocalDate.of(2026, 3, 2));
+    }
+
+    /** The same of another catalogue, with its orders. */
+    public static KitInWork kit(Path folder, String name) {
+        Catalogue catalogue = sound(CatalogueReader.read(folder));
+        OrderResolver resolver = new OrderResolver(new RuleResolver(catalogue));
+        Order order = sound(OrderReader.read(folder.resolve("orders").resolve(name + ".json"), catalogue));
+        if (sound(resolver.resolve(order, List.of())) instanceof Resolution.Resolved resolved) {
+            FamilyPlan plan = resolver.resolver().plan(order.family());
+            return new KitInWork(plan, BillMaker.make(plan, order, resolved), LocalDate.of(2026, 3, 2));
+        }
+        throw new AssertionError(name + " makes no kit");
     }
 
     private static <T> T sound(Outcome<T> outcome) {

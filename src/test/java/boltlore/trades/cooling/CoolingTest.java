@@ -3,6 +3,10 @@ package boltlore.trades.cooling;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.jspecify.annotations.Nullable;
+import boltlore.catalogue.Cooling.Fitted;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Cooling.Coolant;
 import boltlore.catalogue.Cooling.CoolantCircuit;
@@ -42,7 +46,7 @@ class CoolingTest {
     }
 
     private static Coolant fluid(String density, String viscosity, String heat) {
-        return new Coolant("fluid", "Fluid", number(density), number(viscosity), number(heat), "");
+        return new Coolant("fluid", "Fluid", number(density), number(viscosity), number(heat), number("40"), "");
     }
 
     private static FlowPoint point(String litres, String kpa) {
@@ -61,11 +65,16 @@ class CoolingTest {
                         BigDecimal.ZERO,
                         List.of(),
                         List.of(),
-                        List.of(new Passage("the drive unit", point("10", "25"), number(leastFlow))),
+                        List.of(new Passage("the drive unit", point("10", "25"), number(leastFlow), number("1.5"))),
                         null,
                         BigDecimal.valueOf(100),
                         BigDecimal.valueOf(40),
                         number(most),
+                        new Fitted(
+                                new PositionName("motor-pump"),
+                                new PartNumber("CO-P2"),
+                                new PositionName("motor-coolant"),
+                                number("0.6")),
                         ""),
                 fluid("1000", "1", "4000"),
                 List.of(),
@@ -89,6 +98,7 @@ class CoolingTest {
                 plain.radiatorWattsPerKelvin(),
                 plain.airC(),
                 plain.mostC(),
+                plain.fitted(),
                 "");
         return Bores.findings(circuit, Demo.kit("bl-1001").bill().items()).stream()
                 .map(Finding::says)
@@ -181,6 +191,7 @@ class CoolingTest {
                 BigDecimal.TEN,
                 BigDecimal.TEN,
                 BigDecimal.TEN,
+                Fitted.NONE,
                 "");
         CircuitFlow whole =
                 new CircuitFlow(more, plain.coolant(), List.of(new LaidHose("Hose", 2000, 16)), plain.heatWatts());
@@ -252,5 +263,69 @@ class CoolingTest {
     @Test
     void cautions_stand_on_the_sheet() {
         assertThat(text("bl-2001").replaceAll("[\\s|]+", " ")).contains("coolant on live parts kills");
+    }
+
+    /** Worked by hand: 1 m of 19 mm bore holds π/4 · 0.19² · 10 dm³ = 0.2835 l, with 1.5 l and 0.6 l in the tank 2.3835 l. */
+    @Test
+    void a_circuit_holds_what_its_hoses_passages_and_tank_hold() {
+        CircuitFlow plain = flow("5", "100", "90");
+        CircuitFlow hosed = new CircuitFlow(
+                plain.circuit(), plain.coolant(), List.of(new LaidHose("Hose", 1000, 19)), plain.heatWatts());
+        assertThat(Filled.holdsLitres(hosed)).isCloseTo(2.3835, within(0.0001));
+    }
+
+    /** BL-1001 has 3.4 l of concentrate for the motor, at 40 % 8.5 l of coolant; the circuit holds 2.1 l and its hose. */
+    @ParameterizedTest
+    @CsvSource({
+        "1000, COOLANT_TOO_MUCH",
+        "7400, COOLANT_TOO_MUCH",
+        "7600,",
+        "22500,",
+        "22700, COOLANT_TOO_LITTLE"
+    })
+    void the_kits_coolant_fills_the_circuit_and_not_twice(double hoseMm, @Nullable CoolingFinding kind) {
+        CircuitFlow plain = flow("5", "100", "90");
+        CircuitFlow hosed = new CircuitFlow(
+                plain.circuit(), plain.coolant(), List.of(new LaidHose("Hose", hoseMm, 19)), plain.heatWatts());
+        assertThat(Filled.findings(hosed, Demo.kit("bl-1001")))
+                .extracting(Finding::kind)
+                .containsExactlyElementsOf(kind == null ? List.of() : List.of(kind));
+    }
+
+    private static List<String> filled(Fitted fitted, String percent) {
+        CircuitFlow plain = flow("5", "100", "90");
+        CoolantCircuit circuit = new CoolantCircuit(
+                "motor",
+                "Motor circuit",
+                Condition.ALWAYS,
+                "fluid",
+                plain.circuit().pump(),
+                BigDecimal.ZERO,
+                List.of(),
+                List.of(),
+                plain.circuit().passages(),
+                null,
+                BigDecimal.TEN,
+                BigDecimal.TEN,
+                BigDecimal.TEN,
+                fitted,
+                "");
+        Coolant coolant = new Coolant("fluid", "Fluid", number("1000"), number("1"), number("4000"), number(percent), "");
+        CircuitFlow hosed = new CircuitFlow(circuit, coolant, List.of(new LaidHose("Hose", 10_000, 19)), 100);
+        return Filled.findings(hosed, Demo.kit("bl-1001"))
+                .map(finding -> finding.kind().code())
+                .toList();
+    }
+
+    @Test
+    void a_circuit_is_reckoned_with_the_pump_and_the_mixture_of_the_kit() {
+        PositionName pump = new PositionName("motor-pump");
+        PositionName coolant = new PositionName("motor-coolant");
+        Fitted right = new Fitted(pump, new PartNumber("CO-P2"), coolant, number("0.6"));
+        assertThat(filled(right, "40")).isEmpty();
+        assertThat(filled(right, "50")).containsExactly("coolant mix differs");
+        assertThat(filled(new Fitted(pump, new PartNumber("CO-P1"), coolant, number("0.6")), "40"))
+                .containsExactly("pump of other curve");
+        assertThat(filled(Fitted.NONE, "40")).containsExactly("pump not named", "coolant amount not judged");
     }
 }

@@ -83,7 +83,7 @@ class JointJudgeTest {
     void bolts_without_a_torque_stop_the_order_where_they_hold_what_is_signed_for() {
         Fixing fixing = new Fixing("M8", BigDecimal.valueOf(25), "8.8", null, null, null);
 
-        assertThat(Jointed.of(fixing).safety().findings()).singleElement().satisfies(found -> {
+        assertThat(Jointed.of(fixing).safety().securedBy("wire").findings()).singleElement().satisfies(found -> {
             assertThat(found.kind()).isEqualTo(FixingFinding.SAFETY_BOLT_WITHOUT_TORQUE);
             assertThat(found.severity()).isEqualTo(Severity.STOP);
         });
@@ -251,5 +251,66 @@ class JointJudgeTest {
                         .findings())
                 .extracting(Finding::kind)
                 .containsExactly(FixingFinding.SEQUENCE_OF_OTHER_COUNT);
+    }
+
+    /** ISO 7089 washers go with the bolt's own thread: common practice, no source. */
+    @Test
+    void each_bolt_has_a_washer_of_its_own_size_under_its_head() {
+        assertThat(says(Jointed.with("25").bolts(2).washers("M8", 2))).isEmpty();
+        assertThat(says(Jointed.with("25").bolts(2).washers("M8", 1)))
+                .singleElement()
+                .asString()
+                .startsWith("Frame: 2 bolts of M8 and 1 washers. ");
+        assertThat(Jointed.with("25").washers("M10", 1).findings())
+                .extracting(Finding::kind)
+                .containsExactly(FixingFinding.WASHER_OF_OTHER_SIZE);
+    }
+
+    @Test
+    void a_bolt_without_a_washer_stops_where_it_is_signed_for_and_one_with_a_flanged_head_needs_none() {
+        Fixing flanged = new Fixing(
+                "M8",
+                BigDecimal.valueOf(25),
+                "8.8",
+                new BigDecimal("24.6"),
+                "table",
+                new BigDecimal("0.12"),
+                null,
+                null,
+                Fixing.Washer.FITTED);
+        assertThat(Jointed.with("25").washers("M8", 0).findings())
+                .extracting(Finding::kind)
+                .containsExactly(FixingFinding.WASHERS_TOO_FEW);
+        assertThat(Jointed.with("25").safety().securedBy("wire").washers("M8", 0).findings())
+                .extracting(Finding::kind)
+                .containsExactly(FixingFinding.SAFETY_WASHERS_TOO_FEW);
+        assertThat(Jointed.of(flanged).washers("M8", 0).findings()).isEmpty();
+    }
+
+    /** FAA AC 43.13-1B, 7-37 and 7-64 want every such fastening safetied in one way; from memory. */
+    @Test
+    void what_is_signed_for_is_kept_from_coming_loose_by_one_means() {
+        assertThat(Jointed.with("25").findings()).isEmpty();
+        assertThat(Jointed.with("25").safety().findings())
+                .extracting(Finding::kind)
+                .containsExactly(FixingFinding.NOT_SECURED);
+        assertThat(Jointed.with("25").safety().securedBy("locking plate").findings()).isEmpty();
+        assertThat(Jointed.with("25").safety().selfLocking("6").findings()).isEmpty();
+        assertThat(Jointed.of(locked()).safety().findings()).isEmpty();
+        assertThat(Jointed.of(locked()).safety().selfLocking("6").findings())
+                .extracting(Finding::kind)
+                .containsExactly(FixingFinding.SECURED_TWICE);
+    }
+
+    private static Fixing locked() {
+        return new Fixing(
+                "M8",
+                BigDecimal.valueOf(25),
+                "8.8",
+                new BigDecimal("24.6"),
+                "table",
+                new BigDecimal("0.12"),
+                "medium strength",
+                null);
     }
 }

@@ -19,7 +19,9 @@ final class Jointed {
 
     private final Fixing fixing;
     private boolean safety;
+    private @Nullable List<BoltedJoint.Accompanying> washers;
     private List<BoltedJoint.Accompanying> with = List.of();
+    private String securedBy = "";
     private @Nullable Into into;
     private @Nullable String thread;
     private @Nullable BigDecimal clampMm;
@@ -42,6 +44,24 @@ final class Jointed {
     static Jointed with(String lengthMm) {
         return of(new Fixing(
                 "M8", new BigDecimal(lengthMm), "8.8", new BigDecimal("24.6"), "to VDI 2230", new BigDecimal("0.12")));
+    }
+
+    private static BoltedJoint.Accompanying washer(String thread, int count) {
+        Part washer = PartSketch.bought("WASHER")
+                .fixing(new Fixing(thread, null, null, null, null, null, null, null, Fixing.Washer.ITSELF))
+                .draw();
+        return new BoltedJoint.Accompanying(washer, BigDecimal.valueOf(count));
+    }
+
+    /** So many washers for that thread in the place of one for each bolt; none is none at all. */
+    Jointed washers(String thread, int count) {
+        washers = count == 0 ? List.of() : List.of(washer(thread, count));
+        return this;
+    }
+
+    Jointed securedBy(String words) {
+        securedBy = words;
+        return this;
     }
 
     Jointed safety() {
@@ -141,7 +161,12 @@ final class Jointed {
                 PositionSketch.at("frame").line("frame", "BOLT", "1").draw();
         Part bolt = PartSketch.bought("BOLT").fixing(fixing).draw();
         JointFacts facts = new JointFacts(
-                position.name(), "", safety, clampMm, into, depthMm, thread, own, null, slip, bearing, stages);
-        return new BoltedJoint(Wording.english("Frame"), "frame", position, "", "", bolt, quantity, with, facts);
+                position.name(), "", safety, clampMm, into, depthMm, thread, own, null, slip, bearing, stages, securedBy);
+        List<BoltedJoint.Accompanying> under = washers == null
+                ? List.of(washer(fixing.thread(), quantity.intValueExact()))
+                : washers;
+        List<BoltedJoint.Accompanying> all =
+                Stream.concat(under.stream(), with.stream()).toList();
+        return new BoltedJoint(Wording.english("Frame"), "frame", position, "", "", bolt, quantity, all, facts);
     }
 }

@@ -1,0 +1,87 @@
+package boltlore.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.findings.Finding;
+import boltlore.report.StopsAtHead.Stop;
+import boltlore.report.html.HtmlWriter;
+import boltlore.report.json.ReportJson;
+import boltlore.report.text.TextWriter;
+import boltlore.trades.shipping.ShippingFinding;
+import boltlore.trades.weighing.WeighingFinding;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@DisplayName("What stops an order, at the head of a sheet")
+class StopsAtHeadTest {
+
+    private static final Stop LIFTS = new Stop("", Finding.of(WeighingFinding.AXLE_LIFTS_OFF, "axle"));
+    private static final Stop UNPACKED = new Stop("", Finding.of(ShippingFinding.NO_CRATES, "crates"));
+
+    private static Report report(String language) {
+        return Report.named("list", "List")
+                .in(language)
+                .page(Page.named("Front").title("Picking list").note("Take."))
+                .page(Page.named("Behind").title("Bags").note("Count."))
+                .build();
+    }
+
+    private static String text(Report report) {
+        return new TextWriter(400).text(report).replaceAll("[\\s|+=-]+", " ");
+    }
+
+    @Test
+    void stands_right_below_the_title_and_is_pointed_to_from_other_pages() {
+        assertThat(text(StopsAtHead.on(report("en"), List.of(LIFTS))))
+                .containsSubsequence(
+                        "Picking list",
+                        "STOP, not to be cut, coated, picked or shipped before this is settled: More is removed",
+                        "Take.",
+                        "Bags",
+                        "STOP",
+                        "1 at the head of the page 'Front' of this workbook.",
+                        "Count.");
+    }
+
+    @Test
+    void leaves_a_sheet_alone_where_nothing_stops() {
+        Report plain = report("en");
+        assertThat(StopsAtHead.on(plain, List.of())).isSameAs(plain);
+    }
+
+    @Test
+    void stops_all_work_unless_only_the_shipping_waits() {
+        assertThat(text(StopsAtHead.on(report("en"), List.of(UNPACKED))))
+                .contains("STOP, not to be shipped before this is settled: ")
+                .doesNotContain("not to be cut");
+        assertThat(text(StopsAtHead.on(report("en"), List.of(UNPACKED, LIFTS))))
+                .containsSubsequence("not to be shipped before", "not to be cut", "2 at the head of");
+    }
+
+    @Test
+    void names_the_order_on_a_sheet_of_several() {
+        assertThat(text(StopsAtHead.on(report("en"), List.of(new Stop("BL-7", LIFTS.finding())))))
+                .contains("settled: BL 7: More is removed");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"de, STOPP", "fr, ARRÊT"})
+    void speaks_the_language_of_the_sheet(String language, String word) {
+        assertThat(text(StopsAtHead.on(report(language), List.of(LIFTS))))
+                .contains(word)
+                .doesNotContain("STOP,");
+    }
+
+    @Test
+    void is_told_on_pages_for_a_browser_to_programs_and_on_a_terminal() {
+        Report stopped = StopsAtHead.on(report("en"), List.of(LIFTS));
+        String html = new String(new HtmlWriter().write(stopped).get(0).content(), StandardCharsets.UTF_8);
+        assertThat(html).contains("STOP, not to be cut");
+        assertThat(ReportJson.encode(stopped).written()).contains("\"code\": \"stop\"");
+        assertThat(stopped.glance()).hasSize(1);
+    }
+}
