@@ -1,8 +1,5 @@
 package boltlore.trades.shipping;
 
-import boltlore.catalogue.Consignor;
-import boltlore.measure.Digits;
-import boltlore.order.Order;
 import boltlore.report.CautionNotes;
 import boltlore.report.Column;
 import boltlore.report.Page;
@@ -34,11 +31,6 @@ final class DangerousPage {
             "Statement in the transport document: 'Transport in accordance with special provision 310'; by air approval of"
                     + " the authority of the State of origin (special provision A88)";
 
-    private static final String FOR_ADVISER = "for the adviser";
-
-    /** An entry of the road document and its draft. */
-    private record Entry(String says, String draft) {}
-
     /** Goods in the vehicle, of one order. */
     private record InVehicle(String order, DangerousGoods goods) {
 
@@ -53,11 +45,6 @@ final class DangerousPage {
             .quantity("pieces", "Pieces", "", DangerousGoods::pieces)
             .decimal("net", "Articles, net", "kg", 1, DangerousGoods::netKg)
             .decimal("energy", "Energy", "Wh", 0, DangerousGoods::wattHours);
-
-    private static final TableSpec<Entry> ENTRIES = TableSpec.<Entry>named("entries")
-            .text("entry", "Entry, in this order", 30, Entry::says)
-            .text("draft", "Draft", 60, Entry::draft)
-            .box(Column.tick("checked", "Checked"));
 
     private static final TableSpec<PackingInstruction> INSTRUCTIONS = TableSpec.<PackingInstruction>named(
                     "instructions")
@@ -98,7 +85,6 @@ final class DangerousPage {
         page.title("DRAFT – dangerous goods");
         CautionNotes.always(page, "dangerous-goods", shipment.workshop(), "en");
         page.add(GOODS.of(shipment.dangerous()));
-        page.heading("Entries of the transport document").add(entries(shipment));
         terminals(page, shipment);
         List<DangerousGoods> lithium =
                 shipment.dangerous().stream().filter(DangerousGoods::lithium).toList();
@@ -135,56 +121,6 @@ final class DangerousPage {
 
     private static String names(DangerousGoods goods) {
         return goods.packed().map(packed -> packed.goods().name()).distinct().collect(Collectors.joining(", "));
-    }
-
-    /** The entries of the road document in their order, for each UN number. */
-    private static TableBuilder entries(Shipment shipment) {
-        TableBuilder table = ENTRIES.empty();
-        for (DangerousGoods goods : shipment.dangerous()) {
-            table.group(goods.un(), goods.un() + " in " + NumberFormats.crates(goods.crates()));
-            List<String> drafts = drafts(goods, shipment);
-            for (int i = 0; i < drafts.size(); i++) {
-                ENTRIES.add(table, "", new Entry(Papers.ROAD_ENTRIES.get(i), drafts.get(i)));
-            }
-        }
-        return table;
-    }
-
-    private static List<String> drafts(DangerousGoods goods, Shipment shipment) {
-        UnNumber un = goods.entry().orElse(null);
-        Order order = shipment.order();
-        Consignor consignor = shipment.shipping().consignor();
-        return List.of(
-                goods.un(),
-                un == null ? FOR_ADVISER : un.properName(),
-                un == null ? FOR_ADVISER : un.hazardClass() + " (label " + un.label() + ")",
-                packages(goods),
-                quantity(goods),
-                String.join(", ", consignor.address()) + ", " + consignor.country() + "; " + consignor.phone(),
-                (order.partner().isEmpty() ? order.customer() : order.partner()) + " – full address to be written in",
-                un == null ? FOR_ADVISER : tunnel(un, shipment.route().by()));
-    }
-
-    private static String tunnel(UnNumber un, By by) {
-        return by == By.ROAD ? un.tunnel() : un.tunnel() + ", where part of the way is by road";
-    }
-
-    private static String packages(DangerousGoods goods) {
-        return goods.crates().size() + ": "
-                + goods.crates().stream()
-                        .map(crate -> crate.type().says() + marked(crate.type().unMark()))
-                        .distinct()
-                        .collect(Collectors.joining("; "));
-    }
-
-    private static String marked(String unMark) {
-        return unMark.isEmpty() ? "" : ", " + unMark;
-    }
-
-    private static String quantity(DangerousGoods goods) {
-        String energy = goods.wattHours().signum() == 0 ? "" : ", " + Digits.upTo(goods.wattHours(), 0) + " Wh in all";
-        String pieces = goods.pieces().compareTo(BigDecimal.ONE) == 0 ? " piece, " : " pieces, ";
-        return Digits.upTo(goods.pieces(), 0) + pieces + NumberFormats.kg(goods.netKg()) + " net" + energy;
     }
 
     /** Those that a trained person chooses from. */

@@ -1,34 +1,46 @@
 package boltlore.trades.shipping;
 
+import boltlore.measure.Party;
 import boltlore.report.drawing.Drawing;
 import boltlore.report.drawing.Mark;
 import boltlore.report.drawing.Outlines;
 import boltlore.report.drawing.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 
-/** A crate's label in large letters, half a sheet: order, which of how many, masses, who lifts, which way is up. */
+/**
+ * A crate's label in large letters, half a sheet: from whom to whom, order, which of how many, masses, who lifts, and the
+ * handling marks by their names in ISO 780:2015 (names from memory).
+ */
 final class LabelDrawing {
 
     private static final double WIDTH_MM = 165;
-    private static final double HEIGHT_MM = 118;
+    private static final double HEIGHT_MM = 124;
     private static final double LEFT_MM = 6;
     private static final double FIRST_ARROW_MM = 137;
     private static final double ARROWS_APART_MM = 15;
     private static final double ARROW_TOP_MM = 5;
-    private static final double ARROW_FOOT_MM = 23;
+    private static final double ARROW_FOOT_MM = 21;
+    private static final double CODE_MM = 26;
+    private static final double CODE_TOP_MM = 34;
+    private static final double CODE_FOOT_MM = CODE_TOP_MM + CODE_MM + 5;
 
     /** What accents take above capitals and tails below them, as shares of the capitals' height. */
     private static final double ABOVE = 0.27;
 
     private static final double BELOW = 0.31;
-    private static final double AIR_MM = 1.2;
+    private static final double AIR_MM = 0.9;
+
+    /** A UN number is lettered at least 12 mm high (ADR 5.2.1.1). */
+    private static final double UN_MM = 12;
 
     private final Crate crate;
     private final Shipment shipment;
     private final LoadWords words;
     private final List<Mark> marks = new ArrayList<>();
-    private double top = 7;
+    private double top = 4;
 
     private LabelDrawing(Crate crate, Shipment shipment, LoadWords words) {
         this.crate = crate;
@@ -39,11 +51,9 @@ final class LabelDrawing {
     static Drawing draw(Crate crate, Shipment shipment, LoadWords words) {
         LabelDrawing label = new LabelDrawing(crate, shipment, words);
         label.frame();
+        label.addressed();
         label.written();
-        label.arrow(FIRST_ARROW_MM);
-        label.arrow(FIRST_ARROW_MM + ARROWS_APART_MM);
-        label.marks.add(
-                Mark.centred(new Point(FIRST_ARROW_MM + ARROWS_APART_MM / 2, ARROW_FOOT_MM + 4), label.say("up"), 3));
+        label.code();
         return new Drawing(WIDTH_MM, HEIGHT_MM, label.says(), label.marks);
     }
 
@@ -58,29 +68,58 @@ final class LabelDrawing {
 
     private void frame() {
         marks.add(Mark.outline(Outlines.box(1, 1, WIDTH_MM - 1, HEIGHT_MM - 1)));
+        arrow(FIRST_ARROW_MM);
+        arrow(FIRST_ARROW_MM + ARROWS_APART_MM);
+        marks.add(Mark.centred(new Point(middle(), ARROW_FOOT_MM + 4), say("up"), 3));
+    }
+
+    private static double middle() {
+        return FIRST_ARROW_MM + ARROWS_APART_MM / 2;
+    }
+
+    /** From whom in one small line; to whom as a carrier reads it. */
+    private void addressed() {
+        Party sender = shipment.parties().seller();
+        line(say("from") + " " + sender.inLine(), 2.4);
+        line(shipment.shipping().consignor().phone(), 2.4);
+        Party consignee = shipment.parties().consignee().orElse(null);
+        if (consignee == null) {
+            line(say("to") + " " + shipment.order().customer(), 5);
+            line(say("addressMissing"), 4);
+            return;
+        }
+        Stream.concat(Stream.of(consignee.name()), consignee.address().stream())
+                .forEach(text -> line(text, 5));
+        line(country(consignee.country()), 5);
+        Stream.of(consignee.contact(), consignee.phone())
+                .filter(text -> !text.isEmpty())
+                .reduce((contact, phone) -> contact + ", " + phone)
+                .ifPresent(text -> line(text, 3));
+    }
+
+    /** 'IRELAND (IE)': in the sender's English as well as in the order's language, where they differ. */
+    private String country(String code) {
+        Locale country = new Locale("", code);
+        String english = country.getDisplayCountry(Locale.ENGLISH);
+        String own = country.getDisplayCountry(Locale.forLanguageTag(words.language()));
+        return (english.equals(own) ? english : english + " / " + own) + " (" + code + ")";
     }
 
     private void written() {
-        line(
-                shipment.workshop().name() + " – "
-                        + shipment.shipping().consignor().phone(),
-                3);
-        line(shipment.order().name(), 9);
+        top += 1.5;
+        marks.add(Mark.line(new Point(LEFT_MM, top), new Point(FIRST_ARROW_MM - 10, top)));
+        top += 1;
         String all = say("of") + " " + shipment.crates().size();
-        line(say("crate") + " " + crate.number() + " " + all, 9);
-        line(words.of(crate.load()), 4);
-        masses();
-        line(handling(), 4);
-        dangerous();
-    }
-
-    private void masses() {
-        line(say("grossWord") + " " + words.kg(crate.grossKg()), 9);
+        line(shipment.order().name() + " – " + say("crate") + " " + crate.number() + " " + all, 8);
+        line(words.of(crate.load()), 3.5);
+        line(say("grossWord") + " " + words.kg(crate.grossKg()), 8);
         line(
                 say("netWord") + " " + words.kg(crate.netKg()) + " – "
-                        + NumberFormats.size(crate.type().outside()) + " mm",
-                4);
-        line(say("lift." + Lift.of(crate.grossKg(), shipment.shipping().lifting())), 5);
+                        + NumberFormats.size(crate.type().outside()) + " mm – "
+                        + say("lift." + Lift.of(crate.grossKg(), shipment.shipping().lifting())),
+                3.5);
+        line(handling(), 3.5);
+        dangerous();
     }
 
     private String handling() {
@@ -93,18 +132,32 @@ final class LabelDrawing {
         if (crate.load().dangerous()) {
             boolean lithium = shipment.dangerous().stream()
                     .anyMatch(goods -> goods.lithium() && goods.crates().contains(crate));
-            line(crate.load().un() + (lithium ? " – " + say("lithium") : ""), 6);
-            line(words.phrases().say("damaged", shipment.shipping().consignor().phone()), 4);
+            line(crate.load().un(), UN_MM);
+            line(
+                    (lithium ? say("lithium") + " – " : "")
+                            + words.phrases()
+                                    .say("damaged", shipment.shipping().consignor().phone()),
+                    3);
         }
+    }
+
+    /** Order, crate and how many there are, for a scanner; the same in letters below it. */
+    private void code() {
+        String text = (shipment.order().name() + "/" + crate.number() + "/"
+                        + shipment.crates().size())
+                .toUpperCase(Locale.ROOT);
+        marks.add(new Mark.Code(new Point(middle() - CODE_MM / 2, CODE_TOP_MM), text, CODE_MM));
+        marks.add(Mark.centred(new Point(middle(), CODE_TOP_MM + CODE_MM + 3.5), text, 2.4));
     }
 
     private void line(String text, double height) {
         top += height * ABOVE;
-        boolean besideArrows = top < ARROW_FOOT_MM + 8;
-        double room = (besideArrows ? FIRST_ARROW_MM - 12 : WIDTH_MM - LEFT_MM) - LEFT_MM;
+        boolean besideCode = top < CODE_FOOT_MM;
+        double room = (besideCode ? FIRST_ARROW_MM - 12 : WIDTH_MM - LEFT_MM) - LEFT_MM;
         double fits = room / Mark.Lettering.widthMm(text, 1);
-        marks.add(Mark.from(new Point(LEFT_MM, top + height / 2), text, Math.min(height, fits)));
-        top += height * (1 + BELOW) + AIR_MM;
+        double lettered = Math.min(height, fits);
+        marks.add(Mark.from(new Point(LEFT_MM, top + lettered / 2), text, lettered));
+        top += lettered * (1 + BELOW) + AIR_MM;
     }
 
     /** One of the two arrows for 'this way up'; the words stand below them. */

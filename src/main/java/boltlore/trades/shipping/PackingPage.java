@@ -67,9 +67,16 @@ final class PackingPage {
                         phrases.say("vehicle"),
                         order.choices().family().says().in(order.language()))
                 .say("customer", phrases.say("customer"), order.customer());
+        if (!order.chassis().isEmpty()) {
+            says.say("chassis", phrases.say("chassis"), order.chassis());
+        }
         if (!order.partner().isEmpty()) {
             says.say("partner", phrases.say("partner"), order.partner());
         }
+        says.say("sender", phrases.say("sender"), shipment.parties().seller().inLine());
+        shipment.parties()
+                .consignee()
+                .ifPresent(consignee -> says.say("consignee", phrases.say("consignee"), consignee.inLine()));
         return masses(says);
     }
 

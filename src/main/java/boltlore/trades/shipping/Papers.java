@@ -24,17 +24,6 @@ public final class Papers {
             "manual revision",
             "signatory");
 
-    /** Entries of the road document in their order (battery transport guide, page 29, batteriestransport.org). */
-    public static final List<String> ROAD_ENTRIES = List.of(
-            "UN number",
-            "proper shipping name",
-            "class (label)",
-            "number and kind of packages",
-            "quantity",
-            "consignor",
-            "consignee",
-            "tunnel code where due");
-
     /** From this day on a battery of an electric vehicle on the EU market has its passport: Regulation (EU) 2023/1542. */
     public static final LocalDate PASSPORT_FROM = LocalDate.of(2027, 2, 18);
 
@@ -67,7 +56,7 @@ public final class Papers {
     }
 
     private static void road(List<String> all, boolean exempt) {
-        all.add("Transport document with the entries as drafted, in their order");
+        all.add("Transport document as drafted in the folder 'customer'");
         if (!exempt) {
             all.add("Instructions in writing in the vehicle; the driver's training certificate for dangerous goods");
         }

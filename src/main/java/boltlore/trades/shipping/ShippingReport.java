@@ -10,10 +10,11 @@ import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** The shipping papers of one order: crates, packing list, customs lines, dangerous-goods draft and labels. */
+/** The shipping papers of one order: crates, dangerous goods and labels for the workshop; what travels along apart. */
 final class ShippingReport {
 
     static final String TITLE = "Shipping papers";
@@ -41,19 +42,51 @@ final class ShippingReport {
         }
         boolean customs = shipment.route().leavesUnion(shipment.shipping());
         PageBuilder crates = CratesPage.compose(shipment, together, findings, english, footer);
-        book.page(customs ? crates : crates.note(withinUnion(shipment)));
+        book.page(crates.note(customs ? leavingUnion(shipment) : withinUnion(shipment)));
         book.page(CratesPage.findings(findings, footer));
         LoadWords words = LoadWords.of(shipment, order.language());
-        book.page(PackingPage.compose(shipment, finishes, words));
         book.data(PackingPage.parts(shipment, finishes, words));
-        if (customs) {
-            book.page(CustomsPage.compose(shipment, footer));
-        }
         if (!shipment.dangerous().isEmpty()) {
             book.page(DangerousPage.compose(shipment, together, footer));
         }
         labels(book, shipment, words);
         return book.build();
+    }
+
+    /** The papers that go with the crates, each in a file of its own: nothing of the workshop's stands in them. */
+    static List<Report> forCustomer(Shipment shipment, Map<String, Finish> finishes) {
+        LoadWords words = LoadWords.of(shipment, shipment.order().language());
+        List<Report> papers = new ArrayList<>();
+        papers.add(own(shipment, "packing-list", words.phrases().say("title"))
+                .page(PackingPage.compose(shipment, finishes, words))
+                .build());
+        if (shipment.route().leavesUnion(shipment.shipping())) {
+            String title = InvoicePage.phrases(words.language()).say("title");
+            papers.add(own(shipment, InvoicePage.FILE, title)
+                    .page(new InvoicePage(shipment).page())
+                    .build());
+        }
+        if (!shipment.dangerous().isEmpty()) {
+            papers.add(TransportDocument.compose(shipment));
+        }
+        return papers;
+    }
+
+    private static ReportBuilder own(Shipment shipment, String file, String title) {
+        Order order = shipment.order();
+        ReportBuilder report = Report.named(file, title)
+                .about(LoadWords.of(shipment, order.language()).phrases().say("order") + " " + order.name())
+                .by(shipment.workshop().name())
+                .in(order.language());
+        return order.placed() == null ? report : report.dated(order.placed());
+    }
+
+    /** What is only taken to be so, because nobody has named the destination, says that it is. */
+    private static String leavingUnion(Shipment shipment) {
+        return "Customs papers: "
+                + (shipment.route().to().isEmpty()
+                        ? "open, since the destination is not given; none are required within the customs union."
+                        : "required; the pro-forma invoice is in the folder 'customer'.");
     }
 
     /** Goods that stay within one union of customs are declared to nobody. */

@@ -71,9 +71,17 @@ public final class ShippingTrade extends Trade {
             KitInWork kit = kits.get(i);
             Shipment shipment = shipments.get(i);
             results.add(new TradeResult(
-                    kit.order().name(), shipment.findings(together), List.of(sheet(kit, shipment, together))));
+                    kit.order().name(), shipment.findings(together), sheets(kit, shipment, together)));
         }
         return results;
+    }
+
+    /** What stays in the house, and in a folder of its own what leaves it. */
+    private static List<TradeResult.Sheet> sheets(KitInWork kit, Shipment shipment, Consignment together) {
+        List<TradeResult.Sheet> sheets = new ArrayList<>(List.of(sheet(kit, shipment, together)));
+        ShippingReport.forCustomer(shipment, kit.catalogue().finishes())
+                .forEach(paper -> sheets.add(new TradeResult.Sheet("customer", () -> paper, List::of)));
+        return sheets;
     }
 
     /** The papers, and beside them all crates as a drawing of its own. */
