@@ -393,7 +393,7 @@ class WorkingDayTest {
         String[] cells = row("VA-PUMP", "1", "").replace("#1", "#2").split(",", -1);
         desk.done("pick", "take", FIRST, "--table", written("service.csv", List.of(
                 "part,quantity,finish,lot,serial", String.join(",", "VA-PUMP", "1", "", cells[2], cells[3]))));
-        assertThat(desk.done("stock", "lacking", "VA-PUMP")).contains("Nothing is lacking.");
+        assertThat(desk.done("stock", "lacking", "VA-PUMP", "--for")).contains(LATE).doesNotContain(FIRST);
         String change = Integer.toString(json("change", "list", FIRST).size());
         assertThat(desk.done("change", "decide", FIRST, change, "done", "--clock", later)).contains("carried out");
         assertThat(desk.done("book", "journal", "--most", "3")).contains(later.substring(0, 10));

@@ -231,8 +231,9 @@ public final class HoldPoints {
                     "all of them written down, so that a recall finds them",
                     "'boltlore built fit " + order.name() + " --part PART --serial NUMBER' writes one down."));
         }
+        Set<String> told = Set.copyOf(record.missing());
         List<String> others = record.differences().stream()
-                .filter(difference -> !record.missing().contains(difference))
+                .filter(difference -> !told.contains(difference))
                 .toList();
         if (!others.isEmpty()) {
             points.add(HoldPoint.released(
