@@ -34,15 +34,37 @@ import java.util.stream.Stream;
  * @param needs by the day
  * @param madeOf what one of an item is made of; a coated item of a bare one
  */
-record OrderNeeds(KitInWork kit, LocalDate due, List<Demand> needs, Map<StockItem, List<Component>> madeOf) {
+public record OrderNeeds(KitInWork kit, LocalDate due, List<Demand> needs, Map<StockItem, List<Component>> madeOf) {
 
-    static OrderNeeds of(KitInWork kit, StoresNow stores) {
+    /** What is left of it after all that the order has got. */
+    public static OrderNeeds of(KitInWork kit, StoresNow stores) {
         return new Reading(kit, stores).needs();
     }
 
     /** The bare part that a coated one is made of. */
     static StockItem bare(StockItem item) {
         return StockItem.bare(item.part());
+    }
+
+    /** What one of an item is made of that is asked for by itself, with all that is in it. */
+    static Map<StockItem, List<Component>> madeOf(StockItem item, Catalogue catalogue) {
+        Map<StockItem, List<Component>> madeOf = new TreeMap<>();
+        if (!item.finish().isEmpty()) {
+            madeOf.put(item, List.of(new Component(bare(item), BigDecimal.ONE)));
+        }
+        contents(item.part(), catalogue, madeOf);
+        return madeOf;
+    }
+
+    private static void contents(PartNumber number, Catalogue catalogue, Map<StockItem, List<Component>> madeOf) {
+        Part part = catalogue.part(number);
+        List<Contained> inside = part.source() == Source.MAKE ? part.contains() : List.of();
+        madeOf.putIfAbsent(
+                StockItem.bare(number),
+                inside.stream()
+                        .map(child -> new Component(StockItem.bare(child.part()), child.quantity()))
+                        .toList());
+        inside.forEach(child -> contents(child.part(), catalogue, madeOf));
     }
 
     /** Goes through the bill once. */
@@ -135,20 +157,9 @@ record OrderNeeds(KitInWork kit, LocalDate due, List<Demand> needs, Map<StockIte
                 if (!item.finish().isEmpty()) {
                     madeOf.putIfAbsent(item, List.of(new Component(bare(item), BigDecimal.ONE)));
                 }
-                contents(part.number(), kit.catalogue());
+                contents(part.number(), kit.catalogue(), madeOf);
                 ask(item, day(new StepDays(kit.catalogue()).ofKit()), extra.quantity());
             }
-        }
-
-        private void contents(PartNumber number, Catalogue catalogue) {
-            Part part = catalogue.part(number);
-            List<Contained> inside = part.source() == Source.MAKE ? part.contains() : List.of();
-            madeOf.putIfAbsent(
-                    StockItem.bare(number),
-                    inside.stream()
-                            .map(child -> new Component(StockItem.bare(child.part()), child.quantity()))
-                            .toList());
-            inside.forEach(child -> contents(child.part(), catalogue));
         }
 
         /** They go into the bags with the first of their kind. */
