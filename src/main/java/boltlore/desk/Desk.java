@@ -9,6 +9,7 @@ import boltlore.desk.frame.Server;
 import boltlore.desk.frame.Workshop;
 import boltlore.desk.office.OfficeRoom;
 import boltlore.desk.sales.SalesRoom;
+import boltlore.desk.sheets.SheetPages;
 import boltlore.desk.stores.StoresRoom;
 import java.io.PrintWriter;
 import java.util.List;
@@ -26,7 +27,8 @@ public final class Desk {
                 new FabricationRoom(workshop),
                 new BenchRoom(workshop),
                 new EngineeringRoom(workshop),
-                new OfficeRoom(workshop));
+                new OfficeRoom(workshop),
+                new SheetPages(workshop));
     }
 
     /**

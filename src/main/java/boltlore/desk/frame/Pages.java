@@ -14,6 +14,7 @@ final class Pages {
 
     Pages(List<Room> rooms) {
         this.entrances = rooms.stream()
+                .filter(room -> !room.says().isEmpty())
                 .map(room -> new Head.Entrance(room.path(), room.says()))
                 .toList();
     }

@@ -9,7 +9,9 @@ public enum Role {
     FABRICATION,
     BENCH,
     ENGINEER,
-    OWNER;
+    OWNER,
+    /** Whoever works here at all. */
+    ANY;
 
     /** As it is typed and kept. */
     public String written() {

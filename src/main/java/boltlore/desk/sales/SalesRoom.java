@@ -58,6 +58,7 @@ public final class SalesRoom implements Room {
         doors.look("/sales/new", this::blank);
         doors.act("/sales/new", this::begin);
         orders.open(doors);
+        new ComparePages(workshop).open(doors);
     }
 
     private Answer today(Call call) {
