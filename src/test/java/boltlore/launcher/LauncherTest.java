@@ -290,6 +290,16 @@ class LauncherTest {
             assertThat(run.err()).contains("is version 1.8.0_381.");
         }
 
+        @Test
+        void takes_the_one_that_lies_in_it() throws Exception {
+            Path own = Files.createDirectories(image.home().resolve("java/bin")).resolve("java");
+            Files.writeString(own, "#!/bin/sh\nexec '" + System.getProperty("java.home") + "/bin/java' \"$@\"\n");
+            Files.copy(Path.of(System.getProperty("java.home"), "release"), image.home().resolve("java/release"));
+            assertThat(own.toFile().setExecutable(true)).isTrue();
+
+            assertThat(image.run(Map.of("JAVA_HOME", "/nowhere"), "kit")).isEqualTo(new Run(0, "kit\n", ""));
+        }
+
         private Path java_that_is(String script) throws IOException {
             Path java = Files.createDirectories(folder.resolve("jdk/bin")).resolve("java");
             Files.writeString(java, script);
