@@ -5,6 +5,7 @@ import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
 import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
 
 /** What really went into a kit, what was read of it, conceded and signed: the order as it was built. */
 public sealed interface BuiltHappening extends Happening {
@@ -130,6 +131,58 @@ public sealed interface BuiltHappening extends Happening {
 
         static Noted read(String order, ObjectReader reader) {
             return new Noted(order, reader.text("what", TextShape.NAME), reader.text("of"), reader.text("says"));
+        }
+    }
+
+    /**
+     * A value was read of the kit and judged.
+     *
+     * @param of what was measured: 'isolation resistance'
+     * @param unit symbol, as 'MΩ'
+     * @param least the value may be no less; null where nothing is asked
+     * @param most the value may be no more; null where nothing is asked
+     */
+    record Measured(
+            String order,
+            String of,
+            BigDecimal value,
+            String unit,
+            @Nullable BigDecimal least,
+            @Nullable BigDecimal most)
+            implements BuiltHappening {
+
+        static final String KIND = "reading taken";
+
+        private static final Range ANY = Range.between(-1_000_000_000, 1_000_000_000);
+
+        /** Whether it is between the limits; they belong to it. */
+        public boolean within() {
+            return (least == null || value.compareTo(least) >= 0) && (most == null || value.compareTo(most) <= 0);
+        }
+
+        @Override
+        public String kind() {
+            return KIND;
+        }
+
+        @Override
+        public JsonOut.Members data() {
+            return JsonOut.object()
+                    .put("of", of)
+                    .put("value", value)
+                    .put("unit", unit)
+                    .putIfAny("least", least)
+                    .putIfAny("most", most);
+        }
+
+        static Measured read(String order, ObjectReader reader) {
+            return new Measured(
+                    order,
+                    reader.text("of", TextShape.LINE),
+                    reader.decimal("value", ANY),
+                    reader.text("unit", TextShape.LINE),
+                    reader.has("least") ? reader.decimal("least", ANY) : null,
+                    reader.has("most") ? reader.decimal("most", ANY) : null);
         }
     }
 

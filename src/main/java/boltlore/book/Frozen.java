@@ -11,8 +11,11 @@ import boltlore.json.ObjectReader;
  * @param catalogue the list of the catalogue's files with the hash of each
  * @param figures the quotation in full, without any cost
  * @param cost what it costs the workshop
+ * @param findings what the rules and all trades found of the kit; empty where an earlier program did not keep it
+ * @param needs what the kit asks of the stores, and how long before it is due; empty likewise
  */
-public record Frozen(String order, String kit, String catalogue, String figures, String cost) {
+public record Frozen(
+        String order, String kit, String catalogue, String figures, String cost, String findings, String needs) {
 
     public JsonOut.Members json() {
         return JsonOut.object()
@@ -20,7 +23,9 @@ public record Frozen(String order, String kit, String catalogue, String figures,
                 .put("kit", kit)
                 .put("catalogue", catalogue)
                 .put("figures", figures)
-                .put("cost", cost);
+                .put("cost", cost)
+                .putIfAny("findings", findings)
+                .putIfAny("needs", needs);
     }
 
     public static Frozen read(ObjectReader reader) {
@@ -29,6 +34,8 @@ public record Frozen(String order, String kit, String catalogue, String figures,
                 reader.text("kit"),
                 reader.text("catalogue"),
                 reader.text("figures"),
-                reader.text("cost"));
+                reader.text("cost"),
+                reader.findText("findings").orElse(""),
+                reader.findText("needs").orElse(""));
     }
 }

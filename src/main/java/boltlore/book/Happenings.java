@@ -38,6 +38,7 @@ final class Happenings {
         kinds.put(BuiltHappening.TakenOut.KIND, BuiltHappening.TakenOut::read);
         kinds.put(BuiltHappening.Noted.KIND, BuiltHappening.Noted::read);
         kinds.put(BuiltHappening.Worked.KIND, BuiltHappening.Worked::read);
+        kinds.put(BuiltHappening.Measured.KIND, BuiltHappening.Measured::read);
         addStores(kinds);
         for (What what : What.values()) {
             kinds.put(
@@ -66,6 +67,8 @@ final class Happenings {
         kinds.put(ShopHappening.Kept.KIND, ShopHappening.Kept::read);
         kinds.put(ShopHappening.Used.KIND, ShopHappening.Used::read);
         kinds.put(ShopHappening.Judged.KIND, ShopHappening.Judged::read);
+        kinds.put(PackHappening.Packed.KIND, PackHappening.Packed::read);
+        kinds.put(PackHappening.BagCounted.KIND, PackHappening.BagCounted::read);
     }
 
     /** What an entry says; faulty where no kind of this program is of that name, or its data are not as they should be. */

@@ -4,6 +4,7 @@ import boltlore.json.JsonOut;
 import boltlore.json.ObjectReader;
 import boltlore.json.TextShape;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.SortedMap;
@@ -14,6 +15,8 @@ import org.jspecify.annotations.Nullable;
 public sealed interface OrderHappening extends Happening {
 
     String WHAT = "order";
+
+    TextShape SENTENCE = new TextShape(text -> !text.isBlank(), "a sentence", "\\S", 10_000);
 
     /** The order's number. */
     String order();
@@ -115,8 +118,20 @@ public sealed interface OrderHappening extends Happening {
         }
     }
 
-    /** It stands elsewhere now. */
-    record Moved(String order, OrderState to) implements OrderHappening {
+    /**
+     * It stands elsewhere now.
+     *
+     * @param released hold points that a person has passed it by, in sentences; who and why stand with the entry
+     */
+    record Moved(String order, OrderState to, List<String> released) implements OrderHappening {
+
+        public Moved {
+            released = List.copyOf(released);
+        }
+
+        public Moved(String order, OrderState to) {
+            this(order, to, List.of());
+        }
 
         static final String KIND = "order moved";
 
@@ -127,11 +142,15 @@ public sealed interface OrderHappening extends Happening {
 
         @Override
         public JsonOut.Members data() {
-            return JsonOut.object().put("to", to.written());
+            JsonOut.Members members = JsonOut.object().put("to", to.written());
+            return released.isEmpty() ? members : members.put("released", JsonOut.texts(released));
         }
 
         static Moved read(String order, ObjectReader reader) {
-            return new Moved(order, reader.oneOf("to", Happenings.STATES));
+            return new Moved(
+                    order,
+                    reader.oneOf("to", Happenings.STATES),
+                    reader.findTexts("released", SENTENCE, (text, spot) -> text));
         }
     }
 

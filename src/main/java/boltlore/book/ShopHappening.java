@@ -93,7 +93,9 @@ public sealed interface ShopHappening extends Happening {
         /** It was looked at, and may not. */
         REJECTED,
         /** Nothing more will become of it. */
-        SCRAPPED;
+        SCRAPPED,
+        /** It is not to be coated any more, for its order does not ask for it; it lies bare where it was. */
+        WITHDRAWN;
 
         private static final Allowed<Coat> WRITTEN = Allowed.of(values());
 
@@ -101,16 +103,22 @@ public sealed interface ShopHappening extends Happening {
             return name().toLowerCase(Locale.ROOT);
         }
 
+        /** Whether nothing is to be done with it in the coating shop. */
+        public boolean done() {
+            return this == ACCEPTED || this == SCRAPPED || this == WITHDRAWN;
+        }
+
         /** Where it may go from here. */
         public List<Coat> next() {
             return switch (this) {
-                case WAITING -> List.of(MASKED, HUNG, OUT);
-                case MASKED -> List.of(HUNG, OUT, WAITING);
+                case WAITING -> List.of(MASKED, HUNG, OUT, WITHDRAWN);
+                case MASKED -> List.of(HUNG, OUT, WAITING, WITHDRAWN);
                 case HUNG -> List.of(COATED, MASKED, WAITING);
                 case OUT -> List.of(BACK);
                 case COATED, BACK -> List.of(ACCEPTED, REJECTED);
                 case REJECTED -> List.of(WAITING, SCRAPPED);
                 case ACCEPTED -> List.of(REJECTED);
+                case WITHDRAWN -> List.of(WAITING);
                 case SCRAPPED -> List.of();
             };
         }

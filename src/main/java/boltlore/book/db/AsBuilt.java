@@ -1,7 +1,9 @@
 package boltlore.book.db;
 
+import boltlore.book.BuiltHappening;
 import boltlore.book.BuiltNote;
 import boltlore.book.BuiltPart;
+import boltlore.book.BuiltReading;
 import boltlore.book.OrderState;
 import boltlore.book.Recalled;
 import java.math.BigDecimal;
@@ -14,6 +16,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
+import org.jspecify.annotations.Nullable;
 
 /** What is in each kit, and which kits hold something. */
 public final class AsBuilt {
@@ -59,6 +62,28 @@ public final class AsBuilt {
                         row.getString("says"),
                         row.getString("person")))
                 .list();
+    }
+
+    /** Values that were read of it, the first one first; the last of each kind is the one that counts. */
+    public List<BuiltReading> readings(String order) {
+        return handle.createQuery("select r.*, j.person from built_reading r join journal j on j.number = r.entry"
+                        + " where r.order_name = ? order by r.entry")
+                .bind(0, order)
+                .map((row, context) -> new BuiltReading(
+                        row.getLong("entry"),
+                        new BuiltHappening.Measured(
+                                row.getString("order_name"),
+                                row.getString("of_what"),
+                                new BigDecimal(row.getString("value")),
+                                row.getString("unit"),
+                                limit(row.getString("least")),
+                                limit(row.getString("most"))),
+                        row.getString("person")))
+                .list();
+    }
+
+    private static @Nullable BigDecimal limit(String kept) {
+        return kept.isEmpty() ? null : new BigDecimal(kept);
     }
 
     public Optional<String> chassis(String order) {

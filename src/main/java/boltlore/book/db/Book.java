@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.TimeUnit;
@@ -68,8 +69,13 @@ public final class Book implements AutoCloseable {
         Book book = new Book(place, Dialect.connections(place));
         Outcome<Integer> ready = Outcome.faulty(Trouble.DEFECT.at(place));
         try {
-            ready = new Schema(place, book.source).ready();
-            return ready.then(version -> Outcome.sound(book));
+            Schema schema = new Schema(place, book.source);
+            int before = schema.installed();
+            ready = schema.ready();
+            boolean older = before > 0 && before < Schema.NEWEST;
+            // Sums that an older program did not know are made of its journal.
+            return ready.then(version -> older ? Tables.remade(book, true) : Outcome.sound(List.of()))
+                    .then(remade -> Outcome.sound(book));
         } finally {
             if (!ready.faults().isEmpty()) {
                 book.close();

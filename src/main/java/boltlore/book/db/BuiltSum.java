@@ -15,7 +15,8 @@ final class BuiltSum implements Sum {
                 "order_work order_name part revision finish stage",
                 "vehicle order_name",
                 "built_part entry",
-                "built_note entry");
+                "built_note entry",
+                "built_reading entry");
     }
 
     @Override
@@ -35,6 +36,8 @@ final class BuiltSum implements Sum {
                         noted.of(),
                         noted.says(),
                         entry);
+            } else if (built instanceof BuiltHappening.Measured measured) {
+                measured(handle, entry, measured);
             } else if (built instanceof BuiltHappening.OfVehicle vehicle) {
                 handle.execute(
                         "insert into vehicle (order_name, chassis) values (?, ?)"
@@ -45,6 +48,20 @@ final class BuiltSum implements Sum {
                 worked(handle, worked);
             }
         }
+    }
+
+    private static void measured(Handle handle, long entry, BuiltHappening.Measured measured) {
+        handle.execute(
+                "insert into built_reading (entry, order_name, of_what, value, unit, least, most, within_limits)"
+                        + " values (?, ?, ?, ?, ?, ?, ?, ?)",
+                entry,
+                measured.order(),
+                measured.of(),
+                measured.value().toPlainString(),
+                measured.unit(),
+                measured.least() == null ? "" : measured.least().toPlainString(),
+                measured.most() == null ? "" : measured.most().toPlainString(),
+                measured.within() ? 1 : 0);
     }
 
     private static void fitted(Handle handle, long entry, BuiltHappening.Fitted fitted) {

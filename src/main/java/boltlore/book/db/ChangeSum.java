@@ -68,7 +68,7 @@ final class ChangeSum implements Sum {
                 added.currency(),
                 added.net(),
                 0,
-                new Frozen("", added.kit(), "", "", ""));
+                new Frozen("", added.kit(), "", "", "", "", ""));
         handle.execute("update customer_order set kit = ? where name = ?", added.kit(), added.order());
     }
 
@@ -85,7 +85,8 @@ final class ChangeSum implements Sum {
             Frozen stands) {
         handle.execute(
                 "insert into order_change (order_name, number, entry, asker, state, from_kit, currency, net, lead_days,"
-                        + " content, kit, catalogue, figures, cost) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                        + " content, kit, catalogue, figures, cost, findings, needs)"
+                        + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                 change.order(),
                 change.number(),
                 entry,
@@ -99,7 +100,9 @@ final class ChangeSum implements Sum {
                 stands.kit(),
                 stands.catalogue(),
                 stands.figures(),
-                stands.cost());
+                stands.cost(),
+                stands.findings(),
+                stands.needs());
     }
 
     private static void decided(Handle handle, ChangeHappening.Decided decided) {
@@ -118,7 +121,8 @@ final class ChangeSum implements Sum {
                 "draft = (select content",
                 "kit = (select kit",
                 "resolved = (select kit",
-                "catalogue = (select catalogue")) {
+                "catalogue = (select catalogue",
+                "needs = (select needs")) {
             handle.execute(
                     "update customer_order set " + column
                             + " from order_change where order_name = ? and number = ?) where name = ?",

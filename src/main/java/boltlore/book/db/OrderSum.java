@@ -74,8 +74,8 @@ final class OrderSum implements Sum {
     private static void quoted(Handle handle, long entry, OrderHappening.Quoted quoted) {
         handle.execute(
                 "insert into quotation (order_name, version, entry, quoted_on, valid_until, currency, net, total,"
-                        + " lead_days, content, kit, catalogue, figures, cost)"
-                        + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                        + " lead_days, content, kit, catalogue, figures, cost, findings, needs)"
+                        + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                 quoted.order(),
                 quoted.version(),
                 entry,
@@ -89,13 +89,17 @@ final class OrderSum implements Sum {
                 quoted.stands().kit(),
                 quoted.stands().catalogue(),
                 quoted.stands().figures(),
-                quoted.stands().cost());
+                quoted.stands().cost(),
+                quoted.stands().findings(),
+                quoted.stands().needs());
         handle.execute(
-                "update customer_order set version = ?, kit = ?, resolved = ?, catalogue = ? where name = ?",
+                "update customer_order set version = ?, kit = ?, resolved = ?, catalogue = ?, needs = ?"
+                        + " where name = ?",
                 quoted.version(),
                 quoted.stands().kit(),
                 quoted.stands().kit(),
                 quoted.stands().catalogue(),
+                quoted.stands().needs(),
                 quoted.order());
         state(handle, quoted.order(), OrderState.QUOTED);
     }

@@ -144,6 +144,8 @@ public final class Orders {
                 row.getString("kit"),
                 row.getString("catalogue"),
                 row.getString("figures"),
-                row.getString("cost"));
+                row.getString("cost"),
+                row.getString("findings"),
+                row.getString("needs"));
     }
 }

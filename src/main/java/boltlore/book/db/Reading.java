@@ -31,6 +31,14 @@ public class Reading {
         return new Shop(handle);
     }
 
+    public Needs needs() {
+        return new Needs(handle);
+    }
+
+    public Packing packing() {
+        return new Packing(handle);
+    }
+
     public Changes changes() {
         return new Changes(handle);
     }

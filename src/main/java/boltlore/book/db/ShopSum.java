@@ -13,7 +13,6 @@ final class ShopSum implements Sum {
     public List<String> tables() {
         return List.of(
                 "pick_short order_name part finish",
-                "picked_order order_name",
                 "coat_piece piece",
                 "remnant remnant",
                 "judged_record order_name entry");
@@ -23,12 +22,6 @@ final class ShopSum implements Sum {
     public void take(Handle handle, long entry, Happening happening) {
         if (happening instanceof ShopHappening.FoundShort missing) {
             missing(handle, entry, missing);
-        } else if (happening instanceof ShopHappening.Picked picked) {
-            handle.execute(
-                    "insert into picked_order (order_name, entry) values (?, ?)"
-                            + " on conflict (order_name) do update set entry = excluded.entry",
-                    picked.order(),
-                    entry);
         } else if (happening instanceof ShopHappening.Coating coating) {
             coating(handle, entry, coating);
         } else if (happening instanceof ShopHappening.Kept kept) {

@@ -162,13 +162,4 @@ public final class Stock {
     public static String key(String part, String finish) {
         return finish.isEmpty() ? part : part + " in " + finish;
     }
-
-    /** Whether somebody has said that the order is picked. */
-    public boolean picked(String order) {
-        return handle.createQuery("select 1 from picked_order where order_name = ?")
-                .bind(0, order)
-                .mapTo(Integer.class)
-                .findOne()
-                .isPresent();
-    }
 }

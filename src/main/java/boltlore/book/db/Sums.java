@@ -16,7 +16,10 @@ final class Sums {
             new BuiltSum(),
             new StockSum(),
             new PurchaseSum(),
-            new ShopSum());
+            new ShopSum(),
+            new PackSum(),
+            // They look at what the others have made of the same entry.
+            new NeedSum());
 
     private Sums() {}
 

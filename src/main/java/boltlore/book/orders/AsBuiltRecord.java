@@ -76,10 +76,17 @@ public record AsBuiltRecord(
                         + known.get(piece).toPlainString() + " designed");
             } else if (wanted.containsKey(piece) && in.compareTo(wanted.get(piece)) < 0) {
                 differences.add(piece + ": " + in.toPlainString() + " of "
-                        + wanted.get(piece).toPlainString() + " written down with serial number or lot");
+                        + wanted.get(piece).toPlainString() + WRITTEN_DOWN);
             }
         }
         return differences;
+    }
+
+    private static final String WRITTEN_DOWN = " written down with serial number or lot";
+
+    /** Those of the differences that are no more than not written down. */
+    public List<String> missing() {
+        return differences.stream().filter(each -> each.endsWith(WRITTEN_DOWN)).toList();
     }
 
     public JsonOut.Members json() {

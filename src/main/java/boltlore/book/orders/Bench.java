@@ -1,7 +1,6 @@
 package boltlore.book.orders;
 
 import boltlore.answers.OrderKit;
-import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
@@ -18,6 +17,7 @@ import boltlore.trades.orders.Trades;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A catalogue ready for work on orders of the book.
@@ -34,7 +34,7 @@ public record Bench(Catalogue catalogue, OrderResolver resolver, Path folder) {
     }
 
     /** A kit that nothing stops, with what it costs. */
-    record Resolved(KitInWork kit, OrderPricing pricing) {}
+    record Resolved(KitInWork kit, OrderPricing pricing, List<KeptFinding> found) {}
 
     /** An order as the book keeps it, which names persons by their keys. */
     Outcome<Order> order(String name, byte[] content) {
@@ -43,27 +43,37 @@ public record Bench(Catalogue catalogue, OrderResolver resolver, Path folder) {
 
     /** The kit of an order and its price; faulty with all that stops it. */
     Outcome<Resolved> resolve(Order order, QuoteRequest asked) {
-        return kit(order, asked.on()).then(kit -> {
+        return found(order).then(found -> {
+            KitInWork kit = kit(found, asked.on());
             OrderPricing pricing = OrderPricing.of(kit.bill(), catalogue, asked);
-            return pricing.calculation().then(price -> Outcome.sound(new Resolved(kit, pricing)));
+            return pricing.calculation()
+                    .then(price -> Outcome.sound(
+                            new Resolved(kit, pricing, KeptFinding.of(KitTrades.of(kit, found.misfits())))));
         });
     }
 
     /** The kit of an order; faulty with all that stops it. */
     Outcome<KitInWork> kit(Order order, LocalDate today) {
-        return OrderKit.of(resolver, order, false).then(found -> {
-            Bill bill = found.bill();
-            return bill == null || !found.issuesSheets()
-                    ? stopped(
-                            order,
-                            KitTrades.byRules(found.resolution(), found.misfits(), order)
-                                    .findings()
-                                    .all())
-                    : Outcome.sound(new KitInWork(resolver.resolver().plan(order.family()), bill, today));
-        });
+        return found(order).then(found -> Outcome.sound(kit(found, today)));
     }
 
-    private static Outcome<KitInWork> stopped(Order order, List<Finding> findings) {
+    private KitInWork kit(OrderKit found, LocalDate today) {
+        return new KitInWork(
+                resolver.resolver().plan(found.order().family()), Objects.requireNonNull(found.bill()), today);
+    }
+
+    private Outcome<OrderKit> found(Order order) {
+        return OrderKit.of(resolver, order, false)
+                .then(found -> found.issuesSheets()
+                        ? Outcome.sound(found)
+                        : stopped(
+                                order,
+                                KitTrades.byRules(found.resolution(), found.misfits(), order)
+                                        .findings()
+                                        .all()));
+    }
+
+    private static Outcome<OrderKit> stopped(Order order, List<Finding> findings) {
         List<String> said =
                 findings.stream().filter(Finding::stops).map(Finding::says).toList();
         List<String> all = said.isEmpty() ? List.of("choices that make no kit yet") : said;

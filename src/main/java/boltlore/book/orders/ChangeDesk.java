@@ -7,6 +7,7 @@ import boltlore.book.ChangeState;
 import boltlore.book.Frozen;
 import boltlore.book.KitLine;
 import boltlore.book.KitLines;
+import boltlore.book.KitNeed;
 import boltlore.book.OrderChange;
 import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
@@ -116,7 +117,9 @@ public final class ChangeDesk {
                 kit,
                 catalogue.keep(writing),
                 writing.keep(Kitted.figures(quotation)),
-                writing.keep(Kitted.cost(resolved.pricing())));
+                writing.keep(Kitted.cost(resolved.pricing())),
+                writing.keep(KeptFinding.write(resolved.found())),
+                writing.keep(KitNeed.write(Kitted.needs(resolved.kit()))));
     }
 
     /** Accepts or drops a proposed change, or says that an accepted one is carried out and verified. */
@@ -125,7 +128,7 @@ public final class ChangeDesk {
                 by,
                 writing -> OrderDesk.standing(writing, name)
                         .then(standing -> change(writing, name, number)
-                                .then(change -> mayBecome(standing, change, to, reason)
+                                .then(change -> mayBecome(writing, standing, change, to, reason)
                                         .then(sound -> {
                                             writing.add(new ChangeHappening.Decided(name, number, to), reason);
                                             return change(writing, name, number);
@@ -133,7 +136,7 @@ public final class ChangeDesk {
     }
 
     private static Outcome<OrderChange> mayBecome(
-            OrderStanding standing, OrderChange change, ChangeState to, String reason) {
+            Reading reading, OrderStanding standing, OrderChange change, ChangeState to, String reason) {
         String which = "order " + change.order() + ", change " + change.number();
         if (!change.state().next().contains(to)) {
             String may =
@@ -146,6 +149,15 @@ public final class ChangeDesk {
         }
         if (to == ChangeState.ACCEPTED && !standing.state().owed()) {
             return Outcome.faulty(notOwed(standing));
+        }
+        List<HoldPoint> held = switch (to) {
+            case ACCEPTED -> HoldPoints.stops(reading, change.stands());
+            case CARRIED_OUT -> HoldPoints.beforeCarriedOut(reading, standing, change);
+            case PROPOSED, DROPPED -> List.of();
+        };
+        if (!held.isEmpty()) {
+            return Outcome.faulty(
+                    held.stream().map(point -> point.fault(change.order())).toList());
         }
         if (to == ChangeState.ACCEPTED && !change.from().equals(standing.resolved())) {
             return Outcome.faulty(Fault.of(

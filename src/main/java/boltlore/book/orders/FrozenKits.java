@@ -4,9 +4,11 @@ import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
 import boltlore.book.db.Reading;
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Part;
 import boltlore.catalogue.json.CatalogueReader;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.measure.PartNumber;
 import boltlore.order.Order;
 import boltlore.order.OrderBuilder;
 import boltlore.trades.KitInWork;
@@ -85,8 +87,16 @@ public final class FrozenKits {
 
     private Outcome<KitInWork> kit(Bench bench, Order order, OrderStanding standing) {
         return FrozenKit.again(bench, order, standing)
-                .then(kit -> Outcome.sound(new KitInWork(
-                        bench.resolver().resolver().plan(order.family()), Objects.requireNonNull(kit.bill()), today)));
+                .then(kit -> {
+                    KitInWork inWork = new KitInWork(
+                            bench.resolver().resolver().plan(order.family()),
+                            Objects.requireNonNull(kit.bill()),
+                            today);
+                    Map<PartNumber, Part> parts = new HashMap<>(present.catalogue().parts());
+                    parts.putAll(bench.catalogue().parts());
+                    inWork.once(PartsToday.class, any -> new PartsToday(parts));
+                    return Outcome.sound(inWork);
+                });
     }
 
     private Outcome<Bench> bench(String hash) {

@@ -4,19 +4,31 @@ import boltlore.bill.Bill;
 import boltlore.bill.Item;
 import boltlore.book.KitLine;
 import boltlore.book.KitLines;
+import boltlore.book.KitNeed;
 import boltlore.book.Offer;
 import boltlore.catalogue.Drawing;
 import boltlore.catalogue.Part;
 import boltlore.json.JsonOut;
+import boltlore.trades.KitInWork;
+import boltlore.trades.buying.OrderNeeds;
+import boltlore.trades.buying.StoresNow;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 import boltlore.trades.costing.quote.QuotedExtra;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** A kit and its quotation as the contents that the book keeps. */
 final class Kitted {
+
+    /** As many as a quantity of the stores has at most. */
+    private static final int DECIMALS = 6;
 
     private Kitted() {}
 
@@ -58,6 +70,30 @@ final class Kitted {
                 part.tracked() == null ? "" : part.tracked().name().toLowerCase(Locale.ROOT),
                 drawing == null ? "" : drawing.number(),
                 drawing == null ? "" : drawing.issue());
+    }
+
+    /** What the stores are asked for, each so many days before the kit is due. */
+    static List<KitNeed> needs(KitInWork kit) {
+        OrderNeeds needs = OrderNeeds.of(kit, StoresNow.empty(kit.today()));
+        SortedMap<KitNeed, BigDecimal> sums = new TreeMap<>(
+                Comparator.comparing(KitNeed::part).thenComparing(KitNeed::finish).thenComparing(KitNeed::daysBefore));
+        needs.needs()
+                .forEach(need -> sums.merge(
+                        new KitNeed(
+                                need.item().part().text(),
+                                need.item().finish(),
+                                Math.toIntExact(needs.due().toEpochDay()) - need.period(),
+                                BigDecimal.ZERO),
+                        need.quantity().setScale(DECIMALS, RoundingMode.HALF_UP),
+                        BigDecimal::add));
+        return sums.entrySet().stream()
+                .filter(need -> need.getValue().signum() > 0)
+                .map(need -> new KitNeed(
+                        need.getKey().part(),
+                        need.getKey().finish(),
+                        need.getKey().daysBefore(),
+                        need.getValue().stripTrailingZeros()))
+                .toList();
     }
 
     static Offer offer(Quotation quotation) {

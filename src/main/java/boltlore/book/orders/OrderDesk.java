@@ -2,10 +2,13 @@ package boltlore.book.orders;
 
 import boltlore.book.By;
 import boltlore.book.Frozen;
+import boltlore.book.Held;
+import boltlore.book.KitNeed;
 import boltlore.book.OrderHappening;
 import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
 import boltlore.book.QuotedVersion;
+import boltlore.book.StockHappening;
 import boltlore.book.db.Book;
 import boltlore.book.db.Orders;
 import boltlore.book.db.Reading;
@@ -107,7 +110,9 @@ public final class OrderDesk {
                     writing.keep(Kitted.lines(resolved.kit().bill())),
                     catalogue.keep(writing),
                     writing.keep(Kitted.figures(quotation)),
-                    writing.keep(Kitted.cost(resolved.pricing())));
+                    writing.keep(Kitted.cost(resolved.pricing())),
+                    writing.keep(KeptFinding.write(resolved.found())),
+                    writing.keep(KitNeed.write(Kitted.needs(resolved.kit()))));
             writing.add(
                     new OrderHappening.Quoted(now.name(), now.version() + 1, Kitted.offer(quotation), stands), reason);
             return Outcome.sound(last(writing.orders(), now.name()));
@@ -143,14 +148,30 @@ public final class OrderDesk {
                                 "one that is valid on " + by.today(),
                                 "Quote again, or say with --reason why it is taken all the same."));
                     }
+                    List<Fault> held = HoldPoints.beforeConfirming(writing, quoted).stream()
+                            .map(point -> point.fault(name))
+                            .toList();
+                    if (!held.isEmpty()) {
+                        return Outcome.faulty(held);
+                    }
                     LocalDate agreed = due != null || now.due().isEmpty() ? due : LocalDate.parse(now.due());
                     writing.add(new OrderHappening.Ordered(name, quoted.version(), agreed), reason);
                     return standing(writing, name);
                 }));
     }
 
-    /** Says that an order stands elsewhere now. */
+    /** Says that an order stands elsewhere now, past no hold point. */
     public Outcome<Written<OrderStanding>> move(String name, OrderState to, String reason) {
+        return move(name, to, false, reason);
+    }
+
+    /**
+     * Says that an order stands elsewhere now. What holds it on its way is told; what a person may answer for is passed by
+     * only where the person says so, with the reason, and stands with the entry.
+     *
+     * @param release whether the person passes what may be passed
+     */
+    public Outcome<Written<OrderStanding>> move(String name, OrderState to, boolean release, String reason) {
         return book.write(
                 by,
                 writing -> standing(writing, name).then(now -> {
@@ -166,13 +187,39 @@ public final class OrderDesk {
                                         ? "'boltlore order quote' and 'boltlore order confirm' do that."
                                         : ""));
                     }
-                    if (reason.isBlank() && (to == OrderState.LOST || to == OrderState.CANCELLED)) {
+                    boolean back = now.state() == OrderState.TESTED && to == OrderState.IN_WORK;
+                    if (reason.isBlank() && (to == OrderState.LOST || to == OrderState.CANCELLED || back)) {
                         return Outcome.faulty(
                                 Fault.of("order " + name, "no reason", "why it is " + to.written(), "Add --reason."));
                     }
-                    writing.add(new OrderHappening.Moved(name, to), reason);
-                    return standing(writing, name);
+                    List<HoldPoint> points = HoldPoints.before(writing, now, to);
+                    boolean passes = release && !reason.isBlank();
+                    List<Fault> held = points.stream()
+                            .filter(point -> !passes || !point.mayBeReleased())
+                            .map(point -> point.fault(name))
+                            .toList();
+                    return held.isEmpty()
+                            ? moved(writing, now, to, points, reason)
+                            : Outcome.faulty(held);
                 }));
+    }
+
+    /** What was kept in the stores for an order that needs it no more is free again. */
+    private static Outcome<OrderStanding> moved(
+            Writing writing, OrderStanding now, OrderState to, List<HoldPoint> released, String reason) {
+        writing.add(
+                new OrderHappening.Moved(
+                        now.name(), to, released.stream().map(HoldPoint::found).toList()),
+                reason);
+        if (to == OrderState.SHIPPED || to == OrderState.CANCELLED) {
+            writing.stock().reservations().stream()
+                    .filter(kept -> kept.order().equals(now.name()))
+                    .forEach(kept -> writing.add(
+                            new StockHappening.Reserved(
+                                    new Held(kept.part(), kept.finish(), "", "", ""), BigDecimal.ZERO, now.name()),
+                            ""));
+        }
+        return standing(writing, now.name());
     }
 
     /** Keeps the hashes of sheets that were given out. */

@@ -8,6 +8,7 @@ import boltlore.book.ShopHappening.Coat;
 import boltlore.book.ShopHappening.Coating;
 import boltlore.book.StockHappening;
 import boltlore.book.db.Book;
+import boltlore.book.db.Reading;
 import boltlore.book.db.Shop.Piece;
 import boltlore.book.db.Stock;
 import boltlore.book.db.Writing;
@@ -44,20 +45,63 @@ public final class CoatDesk {
 
     /** Puts all pieces of these kits that are to be coated into the queue; those that are in it stay where they are. */
     public Outcome<Written<List<Piece>>> queue(List<KitInWork> kits) {
-        return book.write(by, writing -> {
-            List<Piece> added = new ArrayList<>();
-            kits.forEach(kit -> pieces(kit).forEach((key, count) -> {
-                for (int number = 1; number <= count; number++) {
-                    String piece = kit.order().name() + "/" + key.part() + "/" + number;
-                    if (writing.shop().piece(piece).isEmpty()) {
-                        writing.add(
-                                new Coating(piece, kit.order().name(), key.part(), key.finish(), Coat.WAITING, ""), "");
-                        added.add(writing.shop().piece(piece).orElseThrow());
-                    }
-                }
-            }));
-            return Outcome.sound(added);
+        return book.write(
+                by,
+                writing -> Outcome.sound(kits.stream()
+                        .flatMap(kit -> queue(writing, kit).stream())
+                        .toList()));
+    }
+
+    /** For each piece in its finish that the kit asks for one in the queue; a piece that was given up is made again. */
+    static List<Piece> queue(Writing writing, KitInWork kit) {
+        String order = kit.order().name();
+        List<Piece> added = new ArrayList<>();
+        pieces(kit).forEach((key, count) -> {
+            List<Piece> ofPart = ofPart(writing, order, key.part());
+            long there = ofPart.stream()
+                    .filter(piece -> piece.finish().equals(key.finish()) && isAlive(piece))
+                    .count();
+            int last = ofPart.stream().mapToInt(CoatDesk::number).max().orElse(0);
+            for (int number = 1; there + number <= count; number++) {
+                String piece = order + "/" + key.part() + "/" + (last + number);
+                writing.add(new Coating(piece, order, key.part(), key.finish(), Coat.WAITING, ""), "");
+                added.add(writing.shop().piece(piece).orElseThrow());
+            }
         });
+        return added;
+    }
+
+    private static List<Piece> ofPart(Reading reading, String order, String part) {
+        return reading.shop().pieces(List.of(), order).stream()
+                .filter(piece -> piece.part().equals(part))
+                .toList();
+    }
+
+    private static boolean isAlive(Piece piece) {
+        return piece.state() != Coat.SCRAPPED && piece.state() != Coat.WITHDRAWN;
+    }
+
+    /** Which one of its part it is: 3 of 'BL-1001/PX-12/3'. */
+    private static int number(Piece piece) {
+        return Integer.parseInt(piece.piece().substring(piece.piece().lastIndexOf('/') + 1));
+    }
+
+    /** Pieces of an order that may leave the queue, because its kit does not ask for them, or for fewer. */
+    static List<Piece> notAsked(Reading reading, KitInWork kit) {
+        SortedMap<PartInFinish, Integer> asked = pieces(kit);
+        Map<PartInFinish, List<Piece>> alive = reading.shop().pieces(List.of(), kit.order().name()).stream()
+                .filter(CoatDesk::isAlive)
+                .collect(Collectors.groupingBy(
+                        piece -> new PartInFinish(piece.part(), piece.finish()), TreeMap::new, Collectors.toList()));
+        List<Piece> out = new ArrayList<>();
+        alive.forEach((key, pieces) -> {
+            int over = pieces.size() - asked.getOrDefault(key, 0);
+            pieces.stream()
+                    .filter(piece -> piece.state().next().contains(Coat.WITHDRAWN))
+                    .limit(Math.max(0, over))
+                    .forEach(out::add);
+        });
+        return out;
     }
 
     private record PartInFinish(String part, String finish) implements Comparable<PartInFinish> {
@@ -96,8 +140,12 @@ public final class CoatDesk {
                     to == Coat.HUNG ? "the number of the load" : "where they go",
                     "Add --load."));
         }
-        if ((to == Coat.REJECTED || to == Coat.SCRAPPED) && reason.isBlank()) {
-            return Outcome.faulty(Fault.of("", "no reason", "what is wrong with them", "Add --reason."));
+        if ((to == Coat.REJECTED || to == Coat.SCRAPPED || to == Coat.WITHDRAWN) && reason.isBlank()) {
+            return Outcome.faulty(Fault.of(
+                    "",
+                    "no reason",
+                    to == Coat.WITHDRAWN ? "why they are not coated" : "what is wrong with them",
+                    "Add --reason."));
         }
         return book.write(
                 by,

@@ -4,6 +4,7 @@ import boltlore.book.BuiltHappening.Fitted;
 import boltlore.book.BuiltHappening.Noted;
 import boltlore.book.BuiltHappening.TakenOut;
 import boltlore.book.BuiltHappening.Worked;
+import boltlore.book.BuiltPart;
 import boltlore.book.By;
 import boltlore.book.Held;
 import boltlore.book.ShopHappening;
@@ -24,13 +25,14 @@ import boltlore.trades.KitInWork;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Picking, line by line: each taken thing is in the book at once, so that one stops and goes on as one likes. */
 public final class PickDesk {
 
-    private static final String PICKED = "picked";
+    static final String PICKED = "picked";
 
     private final Book book;
     private final By by;
@@ -44,10 +46,9 @@ public final class PickDesk {
     public Outcome<Written<List<PickLine>>> take(KitInWork kit, List<Taken> taken, String reason) {
         return book.write(
                 by,
-                writing -> owed(writing, kit)
-                        .then(owed -> Outcome.all(taken.stream()
-                                .map(one -> take(writing, kit, one, reason))
-                                .toList())));
+                writing -> Outcome.all(taken.stream()
+                        .map(one -> mayTake(writing, kit, one).then(may -> take(writing, kit, one, reason)))
+                        .toList()));
     }
 
     private static Outcome<PickLine> take(Writing writing, KitInWork kit, Taken taken, String reason) {
@@ -109,13 +110,36 @@ public final class PickDesk {
     }
 
     private static PickLine find(Reading reading, KitInWork kit, String key) {
-        return PickLine.of(reading, kit).stream()
-                .filter(line -> line.key().equals(key))
-                .findFirst()
-                .orElseThrow();
+        return lines(reading, kit, key).orElseThrow();
     }
 
-    private static Outcome<Boolean> owed(Reading reading, KitInWork kit) {
+    private static Optional<PickLine> lines(Reading reading, KitInWork kit, String key) {
+        return PickLine.of(reading, kit).stream()
+                .filter(line -> line.key().equals(key))
+                .findFirst();
+    }
+
+    /** What stands for a line that the kit has no more. */
+    private static PickLine gone(KitInWork kit, Held held) {
+        return new PickLine(
+                kit.order().name(),
+                kit.catalogue().part(new PartNumber(held.part())),
+                held.finish(),
+                BigDecimal.ZERO,
+                BigDecimal.ZERO,
+                BigDecimal.ZERO,
+                false);
+    }
+
+    /** For a kit that has left, only what it left without, and what a service order has added to it. */
+    private static Outcome<Boolean> mayTake(Reading reading, KitInWork kit, Taken taken) {
+        String wanted = taken.instead().isEmpty() ? taken.part() : taken.instead();
+        boolean after = reading.needs().of(kit.order().name()).stream()
+                .anyMatch(need -> need.part().equals(wanted) && need.finish().equals(taken.finish()));
+        return after ? Outcome.sound(true) : owed(reading, kit);
+    }
+
+    static Outcome<Boolean> owed(Reading reading, KitInWork kit) {
         return OrderDesk.standing(reading, kit.order().name())
                 .then(standing -> standing.state().owed()
                         ? Outcome.sound(true)
@@ -154,34 +178,89 @@ public final class PickDesk {
                         "no more than that, and a reason",
                         "Add --reason."));
             }
-            String bin = held.bin().isEmpty() ? got.get(0).held().bin() : held.bin();
             String instead = got.get(0).instead();
-            String wanted = instead.isEmpty() ? held.part() : instead;
-            takeOut(writing, kit.order().name(), held, reason);
-            writing.add(
-                    new Worked(
-                            kit.order().name(),
-                            wanted,
-                            revision(kit, wanted),
-                            held.finish(),
-                            PICKED,
-                            quantity.negate()),
-                    "");
-            writing.add(
-                    new StockHappening.Returned(
-                            held.in(bin), quantity, kit.order().name(), instead),
-                    reason);
-            return Outcome.sound(
-                    find(writing, kit, Stock.key(instead.isEmpty() ? held.part() : instead, held.finish())));
+            BigDecimal left = quantity;
+            for (int i = got.size() - 1; i >= 0 && left.signum() > 0; i--) {
+                Issued one = got.get(i);
+                BigDecimal some = one.quantity().min(left);
+                left = left.subtract(some);
+                giveBack(writing, kit, new Issued(one.held(), some, one.order(), one.instead(), ""), held.bin(), reason);
+            }
+            String key = Stock.key(instead.isEmpty() ? held.part() : instead, held.finish());
+            return lines(writing, kit, key).map(Outcome::sound).orElseGet(() -> Outcome.sound(gone(kit, held)));
         });
     }
 
-    /** The piece is in the kit no more; of a lot only where all of it comes back does the kit not hold it any longer. */
-    private static void takeOut(Writing writing, String order, Held held, String reason) {
-        writing.asBuilt().parts(order).stream()
-                .filter(part -> part.out() == 0 && part.part().equals(held.part()))
-                .filter(part -> !held.serial().isEmpty() && part.serial().equals(held.serial()))
-                .forEach(part -> writing.add(new TakenOut(order, part.entry()), reason));
+    /** Gives back all that an order has got. */
+    public Outcome<Written<List<Held>>> backAll(KitInWork kit, String reason) {
+        if (reason.isBlank()) {
+            return Outcome.faulty(Fault.of(
+                    "order " + kit.order().name(), "no reason", "why all of it comes back", "Add --reason."));
+        }
+        return book.write(
+                by,
+                writing -> owed(writing, kit).then(owed -> {
+                    List<Issued> all = writing.stock().issuedTo(kit.order().name());
+                    all.forEach(issued -> giveBack(writing, kit, issued, "", reason));
+                    return Outcome.sound(all.stream().map(Issued::held).toList());
+                }));
+    }
+
+    /** Under which line of the kit it was taken. */
+    static String key(Issued issued) {
+        return Stock.key(
+                issued.instead().isEmpty() ? issued.held().part() : issued.instead(),
+                issued.held().finish());
+    }
+
+    /** @param bin that it goes into; empty for the one that it came from */
+    static void giveBack(Writing writing, KitInWork kit, Issued issued, String bin, String reason) {
+        Held held = issued.held();
+        String wanted = issued.instead().isEmpty() ? held.part() : issued.instead();
+        takeOut(writing, issued, reason);
+        writing.add(
+                new Worked(
+                        issued.order(),
+                        wanted,
+                        revision(kit, wanted),
+                        held.finish(),
+                        PICKED,
+                        issued.quantity().negate()),
+                "");
+        writing.add(
+                new StockHappening.Returned(
+                        bin.isEmpty() ? held : held.in(bin), issued.quantity(), issued.order(), issued.instead()),
+                reason);
+    }
+
+    /** The piece is in the kit no more; of a lot what stays in is written down again. */
+    private static void takeOut(Writing writing, Issued issued, String reason) {
+        Held held = issued.held();
+        BigDecimal left = issued.quantity();
+        List<BuiltPart> fitted = writing.asBuilt().parts(issued.order());
+        for (int i = fitted.size() - 1; i >= 0 && left.signum() > 0; i--) {
+            BuiltPart part = fitted.get(i);
+            boolean same = held.serial().isEmpty()
+                    ? !held.lot().isEmpty() && part.lot().equals(held.lot())
+                    : part.serial().equals(held.serial());
+            if (same && part.out() == 0 && part.part().equals(held.part())) {
+                writing.add(new TakenOut(issued.order(), part.entry()), reason);
+                BigDecimal stays = part.quantity().subtract(left);
+                left = left.subtract(part.quantity());
+                if (stays.signum() > 0) {
+                    writing.add(
+                            new Fitted(
+                                    issued.order(),
+                                    part.part(),
+                                    part.revision(),
+                                    stays,
+                                    part.serial(),
+                                    part.lot(),
+                                    part.heat()),
+                            reason);
+                }
+            }
+        }
     }
 
     /** Calls an order's picking complete: not while a part is open that safety hangs on, and with a reason while any is. */

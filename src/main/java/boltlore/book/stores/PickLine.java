@@ -2,16 +2,21 @@ package boltlore.book.stores;
 
 import boltlore.bill.Item;
 import boltlore.bill.Origin;
+import boltlore.book.KitDifference;
+import boltlore.book.OrderChange;
 import boltlore.book.db.Reading;
 import boltlore.book.db.Stock;
+import boltlore.book.orders.PartsToday;
 import boltlore.catalogue.JointFacts;
 import boltlore.catalogue.Part;
+import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
 import boltlore.trades.KitInWork;
 import boltlore.trades.picking.CoatedRow;
 import boltlore.trades.picking.PickingList;
 import boltlore.trades.picking.PickingTrade;
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -52,7 +57,7 @@ public record PickLine(
         });
         Map<String, BigDecimal> missing = reading.stock().shortOf(order);
         Set<String> safety = safetyParts(kit);
-        return wanted(kit)
+        return wanted(reading, kit)
                 .map(line -> new PickLine(
                         order,
                         line.part(),
@@ -64,12 +69,32 @@ public record PickLine(
                 .toList();
     }
 
-    private static Stream<PickLine> wanted(KitInWork kit) {
+    /** Parts that service orders have added to the kit. */
+    private static Map<Part, BigDecimal> serviceParts(Reading reading, KitInWork kit) {
+        Map<PartNumber, Part> parts = kit.once(PartsToday.class, any -> new PartsToday(kit.catalogue().parts())).parts();
+        Map<Part, BigDecimal> added = new LinkedHashMap<>();
+        reading.changes().of(kit.order().name()).stream()
+                .filter(change -> change.asker().equals(OrderChange.SERVICE))
+                .forEach(change -> KitDifference.of(
+                                reading.orders().lines(change.from()),
+                                reading.orders().lines(change.stands().kit()))
+                        .changes()
+                        .forEach(each -> {
+                            Part part = parts.get(new PartNumber(each.piece().part()));
+                            if (part != null && each.comesIn()) {
+                                added.merge(part, each.amount(), BigDecimal::add);
+                            }
+                        }));
+        return added;
+    }
+
+    private static Stream<PickLine> wanted(Reading reading, KitInWork kit) {
         PickingList list = PickingTrade.list(kit);
         Map<String, PickLine> lines = new TreeMap<>();
         Stream.concat(list.walk().stream(), list.fromCoating().stream().map(CoatedRow::row))
                 .forEach(row ->
                         add(lines, kit, row.part(), row.finish(), row.quantity().add(row.spares())));
+        serviceParts(reading, kit).forEach((part, more) -> add(lines, kit, part, "", more));
         list.extras().stream()
                 .filter(extra -> extra.part() != null && !extra.extra().suppliedByCustomer())
                 .forEach(extra -> add(

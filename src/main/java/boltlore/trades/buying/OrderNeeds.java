@@ -34,9 +34,10 @@ import java.util.stream.Stream;
  * @param needs by the day
  * @param madeOf what one of an item is made of; a coated item of a bare one
  */
-record OrderNeeds(KitInWork kit, LocalDate due, List<Demand> needs, Map<StockItem, List<Component>> madeOf) {
+public record OrderNeeds(KitInWork kit, LocalDate due, List<Demand> needs, Map<StockItem, List<Component>> madeOf) {
 
-    static OrderNeeds of(KitInWork kit, StoresNow stores) {
+    /** What is left of it after all that the order has got. */
+    public static OrderNeeds of(KitInWork kit, StoresNow stores) {
         return new Reading(kit, stores).needs();
     }
 

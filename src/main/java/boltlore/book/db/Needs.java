@@ -1,0 +1,181 @@
+package boltlore.book.db;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.jdbi.v3.core.Handle;
+
+/** What orders have not got yet, and what all of them together lack. Quantities are in each part's unit. */
+public final class Needs {
+
+    /** Quantities have at most so many decimals, and are whole numbers of the last of them in the tables. */
+    static final int DIGITS = 6;
+
+    private final Handle handle;
+
+    Needs(Handle handle) {
+        this.handle = handle;
+    }
+
+    /** So much of a part in a finish an order has still to get on a day. */
+    public record Open(String order, String part, String finish, LocalDate day, BigDecimal quantity) {}
+
+    /**
+     * What all orders together ask of a part in a finish, as the stores hand it out, and what there is of it.
+     *
+     * @param coming ordered and not received yet
+     * @param first day on which some of it is asked for
+     */
+    public record Lacking(
+            String part, String finish, BigDecimal needed, BigDecimal inStock, BigDecimal coming, LocalDate first) {
+
+        /** What neither lies there nor is ordered; 0 or more. */
+        public BigDecimal lacks() {
+            return needed.subtract(inStock).subtract(coming).max(BigDecimal.ZERO);
+        }
+
+        String key() {
+            return Stock.key(part, finish);
+        }
+    }
+
+    static boolean isKept(Handle handle, String needs) {
+        return handle.createQuery("select 1 from kit_need where needs = ? limit 1")
+                .bind(0, needs)
+                .mapTo(Integer.class)
+                .findOne()
+                .isPresent();
+    }
+
+    static long micro(BigDecimal quantity) {
+        return quantity.movePointRight(DIGITS).setScale(0, RoundingMode.HALF_UP).longValueExact();
+    }
+
+    static BigDecimal whole(long micro) {
+        return BigDecimal.valueOf(micro, DIGITS).stripTrailingZeros();
+    }
+
+    static int day(LocalDate date) {
+        return Math.toIntExact(date.toEpochDay());
+    }
+
+    /** What an order has still to get, by part. */
+    public List<Open> of(String order) {
+        return handle.createQuery("select * from open_need where order_name = ? order by part, finish, day")
+                .bind(0, order)
+                .map((row, context) -> open(row))
+                .list();
+    }
+
+    /** What an order has got above what its kit asks of the stores, each as '2 PX-12 in grey'; none where that was not kept. */
+    public List<String> above(String order) {
+        Map<String, BigDecimal> asked = new HashMap<>();
+        handle.createQuery("select n.part, n.finish, sum(n.micro) from kit_need n join customer_order o"
+                        + " on o.needs = n.needs where o.name = ? group by n.part, n.finish")
+                .bind(0, order)
+                .map((row, context) ->
+                        asked.put(Stock.key(row.getString(1), row.getString(2)), whole(row.getLong(3))))
+                .list();
+        SortedMap<String, BigDecimal> got = new TreeMap<>();
+        new Stock(handle)
+                .issuedTo(order)
+                .forEach(issued -> got.merge(
+                        Stock.key(
+                                issued.instead().isEmpty() ? issued.held().part() : issued.instead(),
+                                issued.held().finish()),
+                        issued.quantity(),
+                        BigDecimal::add));
+        return asked.isEmpty()
+                ? List.of()
+                : got.entrySet().stream()
+                        .map(each -> Map.entry(
+                                each.getKey(),
+                                each.getValue().subtract(asked.getOrDefault(each.getKey(), BigDecimal.ZERO))))
+                        .filter(each -> each.getValue().signum() > 0)
+                        .map(each -> each.getValue().toPlainString() + " " + each.getKey())
+                        .toList();
+    }
+
+    /** Who has still to get that part in that finish, the earliest day first. */
+    public List<Open> forWhom(String part, String finish) {
+        return handle.createQuery(
+                        "select * from open_need where part = ? and finish = ? order by day, order_name")
+                .bind(0, part)
+                .bind(1, finish)
+                .map((row, context) -> open(row))
+                .list();
+    }
+
+    /** What is still to be sent after kits that have been shipped: parts that were short then, and service parts. */
+    public List<Open> afterShipping() {
+        return handle.createQuery("select n.* from open_need n join customer_order o on o.name = n.order_name"
+                        + " where o.state = 'shipped' order by n.day, n.order_name, n.part, n.finish")
+                .map((row, context) -> open(row))
+                .list();
+    }
+
+    private static Open open(ResultSet row) throws SQLException {
+        return new Open(
+                row.getString("order_name"),
+                row.getString("part"),
+                row.getString("finish"),
+                LocalDate.ofEpochDay(row.getLong("day")),
+                whole(row.getLong("micro")));
+    }
+
+    /**
+     * What is asked for and neither lies there nor is ordered, first what is asked for first.
+     *
+     * @param most at most so many
+     */
+    public List<Lacking> lacking(int most) {
+        Map<String, BigDecimal> lying = lying();
+        Map<String, BigDecimal> coming = coming();
+        List<Lacking> all = new ArrayList<>();
+        handle.createQuery("select part, finish, sum(micro), min(day) from open_need group by part, finish")
+                .map((row, context) -> {
+                    String key = Stock.key(row.getString(1), row.getString(2));
+                    return new Lacking(
+                            row.getString(1),
+                            row.getString(2),
+                            whole(row.getLong(3)),
+                            lying.getOrDefault(key, BigDecimal.ZERO),
+                            coming.getOrDefault(key, BigDecimal.ZERO),
+                            LocalDate.ofEpochDay(row.getLong(4)));
+                })
+                .stream()
+                .filter(item -> item.lacks().signum() > 0)
+                .forEach(all::add);
+        return all.stream()
+                .sorted(Comparator.comparing(Lacking::first).thenComparing(Lacking::key))
+                .limit(most)
+                .toList();
+    }
+
+    private Map<String, BigDecimal> lying() {
+        Map<String, BigDecimal> lying = new HashMap<>();
+        new Stock(handle)
+                .all()
+                .forEach(row -> lying.merge(
+                        Stock.key(row.held().part(), row.held().finish()), row.quantity(), BigDecimal::add));
+        return lying;
+    }
+
+    private Map<String, BigDecimal> coming() {
+        Map<String, BigDecimal> coming = new HashMap<>();
+        new Stock(handle)
+                .purchases(false)
+                .forEach(purchase -> purchase.lines()
+                        .forEach(line -> coming.merge(line.part(), line.left(), BigDecimal::add)));
+        return coming;
+    }
+}

@@ -1,0 +1,320 @@
+package boltlore.book.orders;
+
+import boltlore.book.BuiltHappening.Noted;
+import boltlore.book.BuiltNote;
+import boltlore.book.BuiltReading;
+import boltlore.book.ChangeHappening.Decided;
+import boltlore.book.ChangeState;
+import boltlore.book.Entry;
+import boltlore.book.Frozen;
+import boltlore.book.Happening;
+import boltlore.book.OrderChange;
+import boltlore.book.OrderHappening;
+import boltlore.book.OrderStanding;
+import boltlore.book.OrderState;
+import boltlore.book.QuotedVersion;
+import boltlore.book.ShopHappening.Coat;
+import boltlore.book.Subject;
+import boltlore.book.db.Reading;
+import boltlore.book.db.Shop.KeptRecord;
+import boltlore.book.db.Shop.Piece;
+import boltlore.faults.Outcome;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where an order must not go on before somebody has looked: before it is frozen, tested, shipped or cancelled. All that holds
+ * it is told together. What people are hurt by, and what cannot be found out afterwards, nobody passes.
+ */
+public final class HoldPoints {
+
+    private static final int SHOWN = 5;
+
+    private final Reading reading;
+    private final OrderStanding order;
+    private final List<HoldPoint> points = new ArrayList<>();
+
+    private HoldPoints(Reading reading, OrderStanding order) {
+        this.reading = reading;
+        this.order = order;
+    }
+
+    /** What holds an order on its way to a state that it may go to. */
+    public static List<HoldPoint> before(Reading reading, OrderStanding order, OrderState to) {
+        HoldPoints found = new HoldPoints(reading, order);
+        if (to == OrderState.TESTED) {
+            found.tested();
+            found.picked();
+        } else if (to == OrderState.SHIPPED) {
+            found.picked();
+            found.packed();
+            found.tested();
+            found.coated();
+            found.readings();
+            found.writtenDown();
+            found.changes();
+            found.findings();
+        } else if (to == OrderState.CANCELLED) {
+            found.cancelled();
+        }
+        return List.copyOf(found.points);
+    }
+
+    /** What holds an order before its kit is frozen as it was quoted. */
+    static List<HoldPoint> beforeConfirming(Reading reading, QuotedVersion quoted) {
+        return quoted.stands().findings().isEmpty()
+                ? List.of(HoldPoint.firm(
+                        "a quotation of an earlier Boltlore, which did not keep what the trades found",
+                        "one that all trades have looked at",
+                        "'boltlore order quote " + quoted.order() + "' makes one."))
+                : stops(reading, quoted.stands());
+    }
+
+    /** What must be mended before work goes on with a kit. */
+    static List<HoldPoint> stops(Reading reading, Frozen stands) {
+        return KeptFinding.in(reading, stands.findings()).stream()
+                .filter(KeptFinding::stops)
+                .map(stop -> HoldPoint.firm(
+                        "a Stop of '" + stop.by() + "': " + stop.says(),
+                        "a kit that nothing stops",
+                        "Mend it in the order or the catalogue, take it down and quote it again."))
+                .toList();
+    }
+
+    /** What holds an accepted change before it is called carried out: what the kit needs no more is still in it. */
+    static List<HoldPoint> beforeCarriedOut(Reading reading, OrderStanding order, OrderChange change) {
+        List<String> over = reading.needs().above(order.name());
+        return over.isEmpty() || change.asker().equals(OrderChange.SERVICE)
+                ? List.of()
+                : List.of(HoldPoint.firm(
+                        "picked, and not asked for by the kit any more: " + some(over),
+                        "all of it back in the stores",
+                        "'boltlore change carry " + order.name() + " " + change.number() + "' brings it back."));
+    }
+
+    private void picked() {
+        List<String> open = reading.packing().picked(order.name()).orElse(null);
+        if (open == null) {
+            points.add(HoldPoint.firm(
+                    "a kit whose picking nobody has called complete since it was last changed",
+                    "one that is picked",
+                    "'boltlore pick list " + order.name() + "' says what is left, 'boltlore pick complete "
+                            + order.name() + "' calls it complete."));
+        } else if (!open.isEmpty()) {
+            points.add(HoldPoint.released(
+                    open.size() + " parts still to come: " + some(open),
+                    "a whole kit",
+                    "'boltlore pick take " + order.name() + "' takes them as soon as they are there."));
+        }
+    }
+
+    private void packed() {
+        if (reading.packing().packed(order.name()).isEmpty()) {
+            points.add(HoldPoint.firm(
+                    "a kit that nobody has packed since it was last changed",
+                    "one that lies in its crates",
+                    "'boltlore pick pack " + order.name() + " --crates N' says that it does."));
+        }
+        List<String> wrong = reading.packing().counts(order.name()).stream()
+                .filter(count -> count.counted().compareTo(count.wanted()) != 0)
+                .map(count -> count.counted().toPlainString() + " of " + count.wanted().toPlainString() + " "
+                        + count.part() + " in " + count.bag())
+                .toList();
+        if (!wrong.isEmpty()) {
+            points.add(HoldPoint.firm(
+                    "bags that were counted and do not hold what they should: " + some(wrong),
+                    "what the kit asks for in each",
+                    "Put them right, and count again: 'boltlore pick count " + order.name() + "'."));
+        }
+    }
+
+    private void tested() {
+        KeptRecord last = last("test");
+        if (last == null) {
+            points.add(HoldPoint.released(
+                    "no record of its end-of-line test",
+                    "one that is passed",
+                    "'boltlore record test " + order.name() + " FILE' judges and keeps it."));
+        } else if (!last.passed()) {
+            points.add(HoldPoint.firm(
+                    "an end-of-line test that is not passed (entry " + last.entry() + ")",
+                    "a later one that is",
+                    "Mend what failed, test again: 'boltlore record test " + order.name() + " FILE'."));
+        } else {
+            newest().filter(entry -> entry > last.entry())
+                    .ifPresent(entry -> points.add(HoldPoint.released(
+                            "a kit that was changed (entry " + entry + ") after it was tested (entry " + last.entry()
+                                    + ")",
+                            "a test of the kit as it is",
+                            "Test again what the change touches.")));
+        }
+    }
+
+    /** The entry with which the kit was changed last. */
+    private Optional<Long> newest() {
+        return reading.journal().of(new Subject(OrderHappening.WHAT, order.name())).stream()
+                .filter(HoldPoints::changesTheKit)
+                .map(Entry::number)
+                .reduce((one, other) -> other);
+    }
+
+    private static boolean changesTheKit(Entry entry) {
+        return entry.happening() instanceof Outcome.Sound<Happening> sound
+                && sound.value() instanceof Decided decided
+                && decided.state() == ChangeState.ACCEPTED;
+    }
+
+    private @Nullable KeptRecord last(String of) {
+        return reading.shop().records(order.name()).stream()
+                .filter(record -> record.of().equals(of))
+                .reduce((one, other) -> other)
+                .orElse(null);
+    }
+
+    private void coated() {
+        List<Piece> pieces = reading.shop().pieces(List.of(), order.name());
+        List<String> there = pieces.stream()
+                .filter(piece -> !piece.state().done())
+                .map(piece -> piece.piece() + " (" + piece.state().written() + ")")
+                .toList();
+        if (!there.isEmpty()) {
+            points.add(HoldPoint.released(
+                    there.size() + " pieces in the coating shop: " + some(there),
+                    "none of this order",
+                    "'boltlore coating list --order " + order.name() + "' shows them."));
+        }
+        KeptRecord film = last("film");
+        boolean coated = pieces.stream().anyMatch(piece -> piece.state() == Coat.ACCEPTED);
+        if (film == null && coated) {
+            points.add(HoldPoint.released(
+                    "coated pieces, and no record of their film",
+                    "one that is passed",
+                    "'boltlore record film " + order.name() + " --record FILE' judges and keeps it."));
+        } else if (film != null && !film.passed()) {
+            points.add(HoldPoint.released(
+                    "a film record that is not passed (entry " + film.entry() + ")",
+                    "a later one that is",
+                    "Coat again what it names, and read again."));
+        }
+    }
+
+    /** Of each thing the last reading counts; a concession of the same thing answers for one that is not within its limits. */
+    private void readings() {
+        Set<String> conceded = reading.asBuilt().notes(order.name()).stream()
+                .filter(note -> note.what().equals(Noted.CONCESSION))
+                .map(BuiltNote::of)
+                .collect(Collectors.toSet());
+        Map<String, BuiltReading> last = new LinkedHashMap<>();
+        reading.asBuilt().readings(order.name()).forEach(each -> last.put(each.measured().of(), each));
+        last.values().stream()
+                .filter(each -> !each.measured().within() && !conceded.contains(each.measured().of()))
+                .forEach(each -> points.add(HoldPoint.firm(
+                        "a reading outside its limits (entry " + each.entry() + "): " + each,
+                        "a later one within them, or a concession",
+                        "Mend it and read again, or let the engineer write the concession: 'boltlore built note "
+                                + order.name() + " concession'.")));
+    }
+
+    /** What cannot be found again in a recall must be written down before it leaves. */
+    private void writtenDown() {
+        AsBuiltRecord record = AsBuiltRecord.of(reading, order);
+        if (!record.missing().isEmpty()) {
+            points.add(HoldPoint.firm(
+                    record.missing().size() + " parts without the serial number or lot that is asked for: "
+                            + some(record.missing()),
+                    "all of them written down, so that a recall finds them",
+                    "'boltlore built fit " + order.name() + " --part PART --serial NUMBER' writes one down."));
+        }
+        List<String> others = record.differences().stream()
+                .filter(difference -> !record.missing().contains(difference))
+                .toList();
+        if (!others.isEmpty()) {
+            points.add(HoldPoint.released(
+                    others.size() + " differences from the kit as designed: " + some(others),
+                    "the kit as designed",
+                    "'boltlore built show " + order.name() + "' names them."));
+        }
+    }
+
+    private void changes() {
+        for (OrderChange change : reading.changes().of(order.name())) {
+            String named = "change " + change.number() + ", which is " + change.state().written();
+            if (change.state() == ChangeState.PROPOSED) {
+                points.add(HoldPoint.firm(
+                        named,
+                        "a decision",
+                        "'boltlore change decide " + order.name() + " " + change.number() + "' accepts or drops it."));
+            } else if (change.state() == ChangeState.ACCEPTED) {
+                points.add(HoldPoint.firm(
+                        named + " and not carried out",
+                        "one that is carried out",
+                        "'boltlore change carry " + order.name() + " " + change.number()
+                                + "' does, 'boltlore change decide … done' says so."));
+            }
+        }
+    }
+
+    private void findings() {
+        List<KeptFinding> found = KeptFinding.in(reading, stands().findings());
+        points.addAll(stops(reading, stands()));
+        List<String> checks = found.stream()
+                .filter(KeptFinding::isToCheck)
+                .map(check -> check.by() + ": " + check.kind() + " (" + check.subject() + ")")
+                .toList();
+        if (!checks.isEmpty()) {
+            points.add(HoldPoint.released(
+                    checks.size() + " things that a person checks: " + some(checks),
+                    "all of them checked",
+                    "'boltlore order show " + order.name() + " --findings' tells each."));
+        }
+    }
+
+    /** What the kit stands on now. */
+    private Frozen stands() {
+        return standing(reading, order);
+    }
+
+    static Frozen standing(Reading reading, OrderStanding order) {
+        return reading.changes().of(order.name()).stream()
+                .filter(change -> change.stands().kit().equals(order.resolved())
+                        && (change.state() == ChangeState.ACCEPTED || change.state() == ChangeState.CARRIED_OUT))
+                .map(OrderChange::stands)
+                .reduce((one, other) -> other)
+                .orElseGet(() -> reading.orders().quotations(order.name()).stream()
+                        .filter(quoted -> quoted.version() == Math.max(1, order.confirmed()))
+                        .map(QuotedVersion::stands)
+                        .findFirst()
+                        .orElse(new Frozen("", "", "", "", "", "", "")));
+    }
+
+    private void cancelled() {
+        int picked = reading.stock().issuedTo(order.name()).size();
+        if (picked > 0) {
+            points.add(HoldPoint.firm(
+                    picked + " lines that were picked for it",
+                    "an order that holds nothing of the stores",
+                    "'boltlore pick back " + order.name() + " --all --reason TEXT' brings all of it back."));
+        }
+        List<String> there = reading.shop().pieces(List.of(), order.name()).stream()
+                .filter(piece -> !piece.state().done())
+                .map(Piece::piece)
+                .toList();
+        if (!there.isEmpty()) {
+            points.add(HoldPoint.firm(
+                    there.size() + " pieces in the coating shop: " + some(there),
+                    "none of this order",
+                    "'boltlore coating withdraw " + order.name() + "' takes those out that do not hang yet."));
+        }
+    }
+
+    private static String some(List<String> all) {
+        String shown = all.stream().limit(SHOWN).collect(Collectors.joining(", "));
+        return all.size() > SHOWN ? shown + " and " + (all.size() - SHOWN) + " more" : shown;
+    }
+}
