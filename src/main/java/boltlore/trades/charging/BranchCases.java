@@ -81,6 +81,7 @@ final class BranchCases {
                             .of(branch)
                             .orElse(null);
                     Condition when = All.of(so, currents.when(), beside.when());
+                    ports(branch, load, when);
                     lengths(branch)
                             .forEach(length -> compare(branch, cable, pack, load, length, All.of(when, length.when())));
                 }
@@ -93,6 +94,15 @@ final class BranchCases {
         BranchChecker.check(branch, electrics, cable, pack, load, length.mm()).comparisons().stream()
                 .filter(comparison -> !comparison.holds())
                 .forEach(comparison -> add(branch, when, comparison.finding()));
+    }
+
+    private void ports(Branch branch, @Nullable BranchLoad load, Condition when) {
+        for (BranchPorts port : BranchPorts.of(kit.family(), branch)) {
+            for (Line line : kit.kit().position(port.position()).lines()) {
+                port.of(branch, load, kit.catalogue().part(line.part()))
+                        .ifPresent(broken -> add(branch, All.of(when, kit.kit().in(line.name())), broken.finding()));
+            }
+        }
     }
 
     /** All branches that its current may come from. */
@@ -132,13 +142,12 @@ final class BranchCases {
     }
 
     private List<Currents> currents(Feeds.Chosen by, Pack pack) {
-        Stream<Currents> all =
-                switch (by) {
-                    case CHARGER_OUTPUT -> chosen(Role.CHARGER).flatMap(charger -> output(charger, pack));
-                    case CHARGER_INPUT -> chosen(Role.CHARGER).flatMap(this::input);
-                    case DIRECT_CHARGING -> chosen(Role.DC_INLET).flatMap(apart -> direct(apart, pack));
-                    case OUTLET -> chosen(Role.EXPORT).map(this::outlet);
-                };
+        Stream<Currents> all = switch (by) {
+            case CHARGER_OUTPUT -> chosen(Role.CHARGER).flatMap(charger -> output(charger, pack));
+            case CHARGER_INPUT -> chosen(Role.CHARGER).flatMap(this::input);
+            case DIRECT_CHARGING -> chosen(Role.DC_INLET).flatMap(apart -> direct(apart, pack));
+            case OUTLET -> chosen(Role.EXPORT).map(this::outlet);
+        };
         return all.toList();
     }
 
@@ -171,7 +180,8 @@ final class BranchCases {
     }
 
     private Currents outlet(ChargingCases.Chosen outlet) {
-        BigDecimal amps = outlet.facts().socket() == null ? null : outlet.facts().amps();
+        BigDecimal amps =
+                outlet.facts().socket() == null ? null : outlet.facts().amps();
         return one(Feeds.Chosen.OUTLET, amps, outlet.when());
     }
 
