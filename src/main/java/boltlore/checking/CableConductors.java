@@ -9,6 +9,8 @@ import boltlore.catalogue.PowerCable;
 import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -21,6 +23,7 @@ import java.util.stream.Stream;
 final class CableConductors {
 
     private static final BigDecimal PAIR = BigDecimal.valueOf(2);
+    private static final int KILO = 3;
 
     private CableConductors() {}
 
@@ -41,28 +44,43 @@ final class CableConductors {
 
     private static Stream<Remark> of(Part part, Set<PartNumber> known) {
         List<Contained> conductors = part.contains().stream()
-                .filter(child -> known.contains(child.part()) && child.perMetre() != null)
+                .filter(child -> known.contains(child.part()))
                 .toList();
-        Stream<Remark> mixed = conductors.size() < 2
-                ? Stream.empty()
-                : Stream.of(new Remark(
+        if (known.isEmpty() || conductors.size() != 1) {
+            return known.isEmpty() ? Stream.empty() : Stream.of(mixed(part, conductors));
+        }
+        Contained conductor = conductors.get(0);
+        BigDecimal many = sideBySide(part, conductor);
+        return isDirect(part) && !inPairs(many)
+                ? Stream.of(new Remark(
                         Said.part(part),
                         Check.CONDUCTORS,
-                        conductors.stream().map(child -> child.part().text()).collect(Collectors.joining(" and "))
-                                + " in one cable",
-                        "conductors of one kind",
-                        "Leave out those that no contact takes"));
-        return Stream.concat(
-                mixed,
-                conductors.stream()
-                        .filter(child -> isDirect(part) && !inPairs(child))
-                        .map(child -> new Remark(
-                                Said.part(part),
-                                Check.CONDUCTORS,
-                                Digits.plain(child.perMetre() == null ? BigDecimal.ZERO : child.perMetre()) + " × "
-                                        + child.part() + " side by side",
-                                "a pair, plus and minus",
-                                "Write how many lie side by side under 'perMetre'")));
+                        Digits.upTo(many, 2) + " × " + conductor.part() + " side by side",
+                        "a pair, plus and minus",
+                        "Write how many lie side by side under 'perMetre'"))
+                : Stream.empty();
+    }
+
+    private static Remark mixed(Part part, List<Contained> conductors) {
+        String found = conductors.stream().map(child -> child.part().text()).collect(Collectors.joining(" and "));
+        return new Remark(
+                Said.part(part),
+                Check.CONDUCTORS,
+                conductors.isEmpty() ? "no conductor that electrics.json knows" : found + " in one cable",
+                "conductors of one kind",
+                conductors.isEmpty()
+                        ? "Let it contain its conductor, and name that under 'cables'"
+                        : "Leave out those that no contact takes");
+    }
+
+    /** Told by the metre, or as metres of the whole cable, which may be a little more than its length. */
+    private static BigDecimal sideBySide(Part part, Contained conductor) {
+        BigDecimal perMetre = conductor.perMetre();
+        BigDecimal metres = BigDecimal.valueOf(part.lengthMm() == null ? 1 : part.lengthMm())
+                .movePointLeft(KILO);
+        return perMetre == null
+                ? conductor.quantity().divide(metres, MathContext.DECIMAL32).setScale(0, RoundingMode.HALF_UP)
+                : perMetre;
     }
 
     private static boolean isDirect(Part part) {
@@ -71,7 +89,7 @@ final class CableConductors {
                 .allMatch(port -> port.joint() != null && port.joint().flow() == Flow.HV_DC);
     }
 
-    private static boolean inPairs(Contained child) {
-        return child.perMetre() != null && child.perMetre().remainder(PAIR).signum() == 0;
+    private static boolean inPairs(BigDecimal many) {
+        return many.signum() > 0 && many.remainder(PAIR).signum() == 0;
     }
 }

@@ -89,8 +89,8 @@ final class House {
             trades.bill.sheets: bill catalogue choices explanation findings measure order report resolution trades
                 trades.coating trades.costing trades.costing.cost trades.costing.path trades.costing.quote
                 trades.picking
-            trades.charging: bill catalogue choices faults findings measure power report report.drawing resolution
-                trades
+            trades.charging: bill catalogue choices faults findings logic measure power proof report report.drawing
+                resolution trades
             checking: bill catalogue choices findings measure resolution trades.charging trades.fixings trades.picking
                 trades.shipping
             trades.testing: bill catalogue choices csv faults findings json measure order power report report.csv
@@ -121,9 +121,9 @@ final class House {
             cli: answers answers.json bill book book.db book.orders book.stores bring catalogue catalogue.json checking
                 choices choosing choosing.json csv explanation exports faults findings json logic measure netting order
                 order.json proof proof.evidence proof.json proof.kinds proof.revision proof.sample proof.sheets report
-                report.json report.text report.xlsx resolution resolution.rules trades trades.buying trades.coating
-                trades.coating.written trades.costing trades.costing.cost trades.costing.quote trades.cutting
-                trades.orders trades.picking trades.testing walking
+                report.json report.text report.xlsx resolution resolution.rules trades trades.buying trades.charging
+                trades.coating trades.coating.written trades.costing trades.costing.cost trades.costing.quote
+                trades.cutting trades.orders trades.picking trades.testing walking
             """;
 
     /** Library root to the one package that may know it. */

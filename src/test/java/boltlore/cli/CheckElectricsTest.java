@@ -51,6 +51,9 @@ class CheckElectricsTest {
             value = {
                 "{\"part\": \"HV-W95\", \"perMetre\": \"2\"}, {\"part\": \"HV-W50\", \"perMetre\": \"2\"} | HV-W95 and HV-W50 in one cable",
                 "{\"part\": \"HV-W95\", \"perMetre\": \"1\"} | found 1 × HV-W95 side by side",
+                "{\"part\": \"HV-W95\", \"quantity\": \"2.62\"} | found 1 × HV-W95 side by side",
+                "{\"part\": \"HV-W95\", \"quantity\": \"5.24\"} | ",
+                "{\"part\": \"HV-T95\", \"quantity\": \"2\"} | found no conductor that electrics.json knows",
                 "{\"part\": \"HV-W95\", \"perMetre\": \"2\"} | ",
                 "{\"part\": \"HV-W95\", \"perMetre\": \"4\"} | "
             })

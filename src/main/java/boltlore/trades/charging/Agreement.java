@@ -33,7 +33,13 @@ record Agreement(Bill bill) {
         Stream<Comparison> fuses = Stream.of(check.fuse(), check.farFuse())
                 .filter(Objects::nonNull)
                 .flatMap(fuse -> inKit(branch.says(), fuse.part()).stream());
-        return Stream.concat(atPosition, fuses);
+        return Stream.of(atPosition, fuses, ports(check)).flatMap(found -> found);
+    }
+
+    private Stream<Comparison> ports(BranchCheck check) {
+        return BranchPorts.of(bill.resolved().choices().family(), check.branch()).stream()
+                .flatMap(port -> at(port.position())
+                        .flatMap(item -> port.of(check.branch(), check.load(), item.part()).stream()));
     }
 
     Stream<Comparison> of(PrechargeResistor resistor) {

@@ -81,6 +81,7 @@ final class BranchCases {
                             .of(branch)
                             .orElse(null);
                     Condition when = All.of(so, currents.when(), beside.when());
+                    ports(branch, load, when);
                     lengths(branch)
                             .forEach(length -> compare(branch, cable, pack, load, length, All.of(when, length.when())));
                 }
@@ -93,6 +94,15 @@ final class BranchCases {
         BranchChecker.check(branch, electrics, cable, pack, load, length.mm()).comparisons().stream()
                 .filter(comparison -> !comparison.holds())
                 .forEach(comparison -> add(branch, when, comparison.finding()));
+    }
+
+    private void ports(Branch branch, @Nullable BranchLoad load, Condition when) {
+        for (BranchPorts port : BranchPorts.of(kit.family(), branch)) {
+            for (Line line : kit.kit().position(port.position()).lines()) {
+                port.of(branch, load, kit.catalogue().part(line.part()))
+                        .ifPresent(broken -> add(branch, All.of(when, kit.kit().in(line.name())), broken.finding()));
+            }
+        }
     }
 
     /** All branches that its current may come from. */
@@ -132,50 +142,47 @@ final class BranchCases {
     }
 
     private List<Currents> currents(Feeds.Chosen by, Pack pack) {
-        return switch (by) {
-            case CHARGER_OUTPUT ->
-                chosen(Role.CHARGER)
-                        .flatMap(charger -> electrics.chargers().stream()
-                                .map(onBoard -> one(
-                                        by,
-                                        charger.facts().kw() == null
-                                                ? null
-                                                : Comparing.chargeAmps(
-                                                        onBoard, charger.facts().kw(), pack),
-                                        charger.when(),
-                                        onBoard.when())))
-                        .toList();
-            case CHARGER_INPUT ->
-                chosen(Role.CHARGER)
-                        .flatMap(charger -> chosen(Role.INLET)
-                                .map(inlet -> one(
-                                        by,
-                                        lesser(
-                                                charger.facts().amps(),
-                                                inlet.facts().amps()),
-                                        charger.when(),
-                                        inlet.when())))
-                        .toList();
-            case DIRECT_CHARGING ->
-                chosen(Role.DC_INLET)
-                        .flatMap(apart -> electrics.inlets().stream().map(inlet -> {
-                            DirectLimit own = ChargingCases.apart(apart);
-                            DirectLimit direct = own == null ? inlet.direct() : own;
-                            BigDecimal amps =
-                                    direct == null ? null : direct.amps().min(pack.chargeAmps());
-                            return one(by, amps, apart.when(), inlet.when());
-                        }))
-                        .toList();
-            case OUTLET ->
-                chosen(Role.EXPORT)
-                        .map(outlet -> one(
-                                by,
-                                outlet.facts().socket() == null
-                                        ? null
-                                        : outlet.facts().amps(),
-                                outlet.when()))
-                        .toList();
+        Stream<Currents> all = switch (by) {
+            case CHARGER_OUTPUT -> chosen(Role.CHARGER).flatMap(charger -> output(charger, pack));
+            case CHARGER_INPUT -> chosen(Role.CHARGER).flatMap(this::input);
+            case DIRECT_CHARGING -> chosen(Role.DC_INLET).flatMap(apart -> direct(apart, pack));
+            case OUTLET -> chosen(Role.EXPORT).map(this::outlet);
         };
+        return all.toList();
+    }
+
+    private Stream<Currents> output(ChargingCases.Chosen charger, Pack pack) {
+        BigDecimal kw = charger.facts().kw();
+        return electrics.chargers().stream()
+                .map(onBoard -> one(
+                        Feeds.Chosen.CHARGER_OUTPUT,
+                        kw == null ? null : Comparing.chargeAmps(onBoard, kw, pack),
+                        charger.when(),
+                        onBoard.when()));
+    }
+
+    private Stream<Currents> input(ChargingCases.Chosen charger) {
+        return chosen(Role.INLET)
+                .map(inlet -> one(
+                        Feeds.Chosen.CHARGER_INPUT,
+                        lesser(charger.facts().amps(), inlet.facts().amps()),
+                        charger.when(),
+                        inlet.when()));
+    }
+
+    private Stream<Currents> direct(ChargingCases.Chosen apart, Pack pack) {
+        DirectLimit own = ChargingCases.apart(apart);
+        return electrics.inlets().stream().map(inlet -> {
+            DirectLimit direct = own == null ? inlet.direct() : own;
+            BigDecimal amps = direct == null ? null : direct.amps().min(pack.chargeAmps());
+            return one(Feeds.Chosen.DIRECT_CHARGING, amps, apart.when(), inlet.when());
+        });
+    }
+
+    private Currents outlet(ChargingCases.Chosen outlet) {
+        BigDecimal amps =
+                outlet.facts().socket() == null ? null : outlet.facts().amps();
+        return one(Feeds.Chosen.OUTLET, amps, outlet.when());
     }
 
     private Stream<ChargingCases.Chosen> chosen(Role role) {

@@ -19,6 +19,7 @@ public enum ChargingFinding implements Kind {
     Y_ENERGY(STOP),
     LOAD_ABOVE_CABLE(STOP),
     VOLTAGE_ABOVE_CABLE(STOP),
+    LOAD_ABOVE_PORT(STOP),
     LOAD_ABOVE_PACK(STOP),
     PEAK_ABOVE_PACK(STOP),
     NOT_PROTECTED(STOP),

@@ -129,6 +129,36 @@ class ChargingKindsTest {
         }
     }
 
+    @ParameterizedTest
+    @DisplayName(
+            "a port at the end of a cable bears the load: 2,500 W / (0.94 × 288 V) = 9.2 A, 2,500 W / 13.9 V = 179.9 A")
+    @CsvSource({
+        "DU-90, 400, 330, true",
+        "DU-90, 400, 333, false",
+        "HV-DC1, 20, 9, true",
+        "HV-DC1, 20, 10, false",
+        "LV-FH, 250, 179, true"
+    })
+    void a_port_below_the_load(String number, String amps, String less, boolean found) throws IOException {
+        changed(VAN);
+        try (Stream<Path> files = Files.list(folder.resolve("parts"))) {
+            for (Path file : files.toList()) {
+                String text = Files.readString(file);
+                Files.writeString(
+                        file,
+                        text.replaceFirst(
+                                "(\\{\"part\": \"" + number + "\", \"revision\".*?\"amps\": )\"" + amps + "\"",
+                                "$1\"" + less + "\""));
+            }
+        }
+        Outcome<Catalogue> read = CatalogueReader.read(folder);
+        assertThat(read.faults()).isEmpty();
+        Catalogue catalogue = ((Outcome.Sound<Catalogue>) read).value();
+        assertThat(defects(catalogue, VAN).stream()
+                        .filter(defect -> defect.statement().kind().name().equals("load above port")))
+                .hasSize(found ? 1 : 0);
+    }
+
     @Test
     void cases_and_kits_agree_on_orders_all_over_a_family_with_many_faults() throws IOException {
         Catalogue catalogue = changed(
