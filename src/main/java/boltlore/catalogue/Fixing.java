@@ -1,5 +1,6 @@
 package boltlore.catalogue;
 
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
@@ -17,7 +18,7 @@ public record Fixing(
         @Nullable BigDecimal torqueNm,
         @Nullable String torqueTable,
         @Nullable BigDecimal friction,
-        @Nullable String threadLock,
+        @Nullable Wording threadLock,
         @Nullable Prevailing prevailing) {
 
     /**

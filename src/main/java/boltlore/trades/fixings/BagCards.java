@@ -57,13 +57,22 @@ final class BagCards {
                     .forEach(bag -> torques.put(new Bag(page.stage(), bag), new LinkedHashMap<>()));
         }
         joints.forEach(joint -> {
-            Bag bag = new Bag(joint.position().stage(), joint.position().bag());
-            if (torques.containsKey(bag)) {
-                torques.get(bag).merge(torque(joint), joint.quantity(), BigDecimal::add);
+            Map<String, BigDecimal> ofBag = torques.get(bag(joint));
+            if (ofBag != null) {
+                boolean several = joints.stream()
+                        .anyMatch(other -> bag(other).equals(bag(joint))
+                                && words.size(other).equals(words.size(joint))
+                                && !words.torque(other).equals(words.torque(joint)));
+                String where = several ? " – " + joint.position().says().in(language) : "";
+                ofBag.merge(torque(joint) + where, joint.quantity(), BigDecimal::add);
             }
         });
         // A crate of its own has its crate's label.
         torques.keySet().removeIf(bag -> kit.catalogue().shipping().ownCrate(bag.name()).isPresent());
+    }
+
+    private static Bag bag(BoltedJoint joint) {
+        return new Bag(joint.position().stage(), joint.position().bag());
     }
 
     private String torque(BoltedJoint joint) {

@@ -3,6 +3,7 @@ package boltlore.trades.fixings;
 import boltlore.catalogue.Fixing;
 import boltlore.catalogue.JointFacts;
 import boltlore.measure.Digits;
+import boltlore.measure.Wording;
 import boltlore.report.Phrases;
 import java.math.BigDecimal;
 import java.util.stream.Collectors;
@@ -51,8 +52,8 @@ record BoltWords(Phrases phrases, String language) {
                 .collect(Collectors.joining("; "));
     }
 
-    private String lock(@Nullable String threadLock) {
-        return threadLock == null ? "" : phrases.say("threadLock", threadLock);
+    private String lock(@Nullable Wording threadLock) {
+        return threadLock == null ? "" : phrases.say("threadLock", threadLock.in(language));
     }
 
     private String stages(JointFacts.Stages stages) {

@@ -5,6 +5,7 @@ import boltlore.catalogue.Fixing;
 import boltlore.catalogue.JointFacts;
 import boltlore.catalogue.Workshop;
 import boltlore.measure.Digits;
+import boltlore.measure.Wording;
 import boltlore.report.CautionNotes;
 import boltlore.report.FindingsTable;
 import boltlore.report.Page;
@@ -53,7 +54,7 @@ final class JointsPage {
                 .text("torque-table", "Torque table", 20, joint -> ofTorque(joint, BoltedJoint::torqueFrom))
                 .text("bolt", "Part", 14, joint -> joint.bolt().number().text())
                 .text("washers-and-nuts", "Washers and nuts", 34, JointsPage::with)
-                .text("thread-lock", "Thread lock", 26, joint -> joint.fixing().threadLock())
+                .text("thread-lock", "Thread lock", 26, joint -> lock(joint.fixing().threadLock()))
                 .text("to-sign", "To sign", 8, JointsPage::sign)
                 .besideThePaper()
                 .text("because", "Note", 38, BoltedJoint::because)
@@ -172,6 +173,10 @@ final class JointsPage {
     /** Where a self-locking thread adds to it. */
     private static @Nullable BigDecimal wrench(BoltedJoint joint) {
         return joint.prevailingNm() == null ? null : joint.wrenchNm();
+    }
+
+    private static @Nullable String lock(@Nullable Wording threadLock) {
+        return threadLock == null ? null : threadLock.english();
     }
 
     private static @Nullable String sign(BoltedJoint joint) {
