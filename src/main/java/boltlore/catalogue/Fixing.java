@@ -1,5 +1,6 @@
 package boltlore.catalogue;
 
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
@@ -18,7 +19,7 @@ public record Fixing(
         @Nullable BigDecimal torqueNm,
         @Nullable String torqueTable,
         @Nullable BigDecimal friction,
-        @Nullable String threadLock,
+        @Nullable Wording threadLock,
         @Nullable Prevailing prevailing,
         @Nullable Washer washer) {
 
@@ -38,7 +39,7 @@ public record Fixing(
             @Nullable BigDecimal torqueNm,
             @Nullable String torqueTable,
             @Nullable BigDecimal friction,
-            @Nullable String threadLock,
+            @Nullable Wording threadLock,
             @Nullable Prevailing prevailing) {
         this(thread, lengthMm, propertyClass, torqueNm, torqueTable, friction, threadLock, prevailing, null);
     }

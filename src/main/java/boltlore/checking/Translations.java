@@ -62,6 +62,10 @@ final class Translations {
                                         .map(inspect -> new Text("inspection of " + Said.part(part), inspect))),
                         catalogue.parts().values().stream()
                                 .flatMap(part -> ofDocuments(part.upkeep().documents(), Said.part(part))),
+                        catalogue.parts().values().stream()
+                                .flatMap(part -> Stream.ofNullable(part.fixing())
+                                        .flatMap(fixing -> Stream.ofNullable(fixing.threadLock()))
+                                        .map(lock -> new Text("thread lock of " + Said.part(part), lock))),
                         catalogue.finishes().values().stream()
                                 .map(finish -> new Text("finish " + finish.name(), finish.says())),
                         catalogue.workshop().stages().stream()

@@ -137,7 +137,7 @@ final class MakingReading {
                 reader.findDecimal("torqueNm", Range.above(0, 10_000)),
                 reader.findText("torqueTable", TextShape.LINE).orElse(null),
                 reader.findDecimal("friction", Range.above(0, 1)),
-                reader.findText("threadLock", TextShape.LINE).orElse(null),
+                reader.findWording("threadLock").orElse(null),
                 reader.findObject("prevailing", MakingReading::prevailing).orElse(null),
                 reader.findOneOf("washer", WASHERS));
         if (reader.breaks(WITH_ITS_TABLE)) {

@@ -105,7 +105,7 @@ public record BoltedJoint(
     /** What keeps it from coming loose, in words; empty where nothing does. */
     public String securedBy() {
         if (fixing().threadLock() != null) {
-            return fixing().threadLock();
+            return fixing().threadLock().english();
         }
         return prevailingNm() != null
                 ? "by the self-locking nut, new each time"

@@ -7,8 +7,10 @@ import boltlore.trades.KitInWork;
 import boltlore.trades.KitReport;
 import boltlore.trades.Room;
 import boltlore.trades.Trade;
+import boltlore.trades.TradeOption;
 import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
+import boltlore.trades.TradeResult.Sheet;
 import boltlore.trades.fixings.FixingsMaker.KitFixings;
 import java.util.List;
 
@@ -17,6 +19,10 @@ public final class FixingsTrade extends Trade {
 
     private static final String TITLE = "Fixings";
 
+    private static final TradeOption<Boolean> CARDS = TradeOption.flag(
+            "--cards",
+            "Write the fitter's cards too: by fit stage, in the order's language, with a card for each bag.");
+
     public FixingsTrade() {
         super(
                 "fixings",
@@ -24,7 +30,13 @@ public final class FixingsTrade extends Trade {
                 "List bolts, nuts and washers by joint and by bag with their torques, judge each joint, and write a"
                         + " fixings sheet for each order.",
                 "No order of these has fixings to list.",
-                List.of(FixingFinding.values()));
+                List.of(FixingFinding.values()),
+                List.of(CARDS));
+    }
+
+    @Override
+    public Given forKit() {
+        return Given.NONE.with(CARDS, true);
     }
 
     /** Each bolt of the kit at its joint. */
@@ -34,12 +46,17 @@ public final class FixingsTrade extends Trade {
 
     @Override
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
-        return Outcome.sound(kits.stream().map(FixingsTrade::work).toList());
+        boolean cards = options.has(CARDS);
+        return Outcome.sound(kits.stream().map(kit -> work(kit, cards)).toList());
     }
 
-    private static TradeResult work(KitInWork kit) {
+    /** The workshop's sheet, and what goes with the kit in the folder of what leaves the house. */
+    private static TradeResult work(KitInWork kit, boolean cards) {
         KitFixings fixings = FixingsMaker.make(kit);
-        return TradeResult.of(kit, fixings.findings(), () -> report(fixings, kit));
+        Sheet sheet = Sheet.of(() -> report(fixings, kit));
+        Sheet forFitter = new Sheet("customer", () -> new FitterCards(kit, fixings.joints()).report(), List::of);
+        List<Sheet> sheets = cards ? List.of(sheet, forFitter) : List.of(sheet);
+        return new TradeResult(kit.order().name(), fixings.findings(), sheets);
     }
 
     static Report report(KitFixings fixings, KitInWork kit) {

@@ -7,12 +7,15 @@ import boltlore.findings.Finding;
 import boltlore.findings.Findings;
 import boltlore.measure.Digits;
 import boltlore.measure.LineName;
+import boltlore.measure.PartNumber;
 import boltlore.resolution.FamilyPlan;
 import boltlore.trades.KitInWork;
 import boltlore.walking.RouteRule;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -47,6 +50,16 @@ public record PickingList(
                 .sorted(Comparator.comparing(row -> row.part().bin(), stores.order(rule, bins)))
                 .toList();
         return new PickingList(rows, fromCoating, onHold, extras, bags, cautions);
+    }
+
+    /** How many spares of each part its bags hold. */
+    public Map<PartNumber, BigDecimal> spares() {
+        Map<PartNumber, BigDecimal> spares = new TreeMap<>();
+        bags.stream()
+                .flatMap(page -> page.rows().stream())
+                .filter(row -> row.spares().signum() > 0)
+                .forEach(row -> spares.merge(row.part().number(), row.spares(), BigDecimal::add));
+        return spares;
     }
 
     /** Whether some part may be picked in another's place. */

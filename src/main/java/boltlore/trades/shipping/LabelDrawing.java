@@ -33,6 +33,11 @@ final class LabelDrawing {
     private static final double BELOW = 0.31;
     private static final double AIR_MM = 0.9;
 
+    /** Height of the address's letters, and what all its lines together may take up. */
+    private static final double ADDRESS_MM = 4.2;
+
+    private static final double ADDRESS_ROOM_MM = 30;
+
     /** A UN number is lettered at least 12 mm high (ADR 5.2.1.1). */
     private static final double UN_MM = 12;
 
@@ -88,9 +93,14 @@ final class LabelDrawing {
             line(say("addressMissing"), 4);
             return;
         }
-        Stream.concat(Stream.of(consignee.name()), consignee.address().stream())
-                .forEach(text -> line(text, 5));
-        line(country(consignee.country()), 5);
+        List<String> lines = Stream.of(
+                        Stream.of(consignee.name()),
+                        consignee.address().stream(),
+                        Stream.of(country(consignee.country())))
+                .flatMap(each -> each)
+                .toList();
+        double height = Math.min(ADDRESS_MM, (ADDRESS_ROOM_MM / lines.size() - AIR_MM) / (1 + ABOVE + BELOW));
+        lines.forEach(text -> line(text, height));
         Stream.of(consignee.contact(), consignee.phone())
                 .filter(text -> !text.isEmpty())
                 .reduce((contact, phone) -> contact + ", " + phone)
@@ -110,9 +120,9 @@ final class LabelDrawing {
         marks.add(Mark.line(new Point(LEFT_MM, top), new Point(FIRST_ARROW_MM - 10, top)));
         top += 1;
         String all = say("of") + " " + shipment.crates().size();
-        line(shipment.order().name() + " – " + say("crate") + " " + crate.number() + " " + all, 8);
+        line(shipment.order().name() + " – " + say("crate") + " " + crate.number() + " " + all, 7);
         line(words.of(crate.load()), 3.5);
-        line(say("grossWord") + " " + words.kg(crate.grossKg()), 8);
+        line(say("grossWord") + " " + words.kg(crate.grossKg()), 7);
         line(
                 say("netWord") + " " + words.kg(crate.netKg()) + " – "
                         + NumberFormats.size(crate.type().outside()) + " mm – "

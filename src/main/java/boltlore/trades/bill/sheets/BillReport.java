@@ -36,7 +36,7 @@ public final class BillReport {
                 .page(new GlancePage(pricing, head, found).page())
                 .page(new FindingsPage(pricing, head, found).page())
                 .page(bill(pricing, head))
-                .page(new BuyPage(pricing, head).page())
+                .page(new BuyPage(pricing, head, packed).page())
                 .page(new MakePage(costed, head, jobs, packed.onHold()).page())
                 .data(new JobCardsPage(costed, head, jobs).table())
                 .build();

@@ -17,6 +17,7 @@ import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.MinorUnit;
 import boltlore.trades.costing.Purchase;
 import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.picking.PickingList;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Currency;
@@ -36,11 +37,12 @@ final class BuyPage {
     private final List<Purchase> purchases;
     private final TableSpec<Purchase> spec = TableSpec.named("buy");
 
-    BuyPage(OrderPricing pricing, OrderHead head) {
+    /** @param packed whose bags hold spares, which are bought too */
+    BuyPage(OrderPricing pricing, OrderHead head, PickingList packed) {
         this.pricing = pricing;
         this.costed = pricing.costed();
         this.head = head;
-        this.purchases = Purchase.of(costed);
+        this.purchases = Purchase.of(costed, packed.spares());
         what();
         toOrder(costed.bill().order().due());
         spec.besideThePaper();
@@ -75,6 +77,9 @@ final class BuyPage {
                         new Column("unitCost", "Unit cost", Kind.money(costed.currency(), digits)),
                         purchase -> Cell.of(purchase.part().cost()))
                 .quantity("needed", "Needed", "", Purchase::needed);
+        if (purchases.stream().anyMatch(purchase -> purchase.spares().signum() > 0)) {
+            spec.quantity("spares", "Of them spares", "", purchase -> told(purchase.spares()));
+        }
         if (purchases.stream().anyMatch(purchase -> purchase.extra().signum() > 0)) {
             spec.quantity("extra", "Of them extra", "", purchase -> told(purchase.extra()));
         }
@@ -151,7 +156,7 @@ final class BuyPage {
         PageBuilder page = head.page(PageNames.TO_BUY, "To buy")
                 .print(head.portrait())
                 .note(
-                        "Beside the printed columns stand what is needed, packs, unit cost and other suppliers. To order is the quantity with scrap, rounded up to whole packs and to the minimum order quantity (MOQ); what is left over goes to"
+                        "Beside the printed columns stand what is needed, packs, unit cost and other suppliers. To order is the quantity with scrap and with the spares of the bags, rounded up to whole packs and to the minimum order quantity (MOQ); what is left over goes to"
                                 + " the stores, and what the stores hold already need not be bought. Dates are calendar days"
                                 + " back from the day the kit is due.")
                 .add(table())

@@ -1,0 +1,137 @@
+package boltlore.trades.fixings;
+
+import boltlore.measure.Digits;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.Phrases;
+import boltlore.report.PrintSetup;
+import boltlore.report.drawing.Drawing;
+import boltlore.report.drawing.Mark;
+import boltlore.report.drawing.Outlines;
+import boltlore.report.drawing.Point;
+import boltlore.trades.KitInWork;
+import boltlore.trades.picking.BagPage;
+import boltlore.trades.picking.BagRow;
+import boltlore.trades.picking.PickingTrade;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * A card to be cut out for each bag: its name, its fit stage, a code for scanners, and the torque of each size of bolt in
+ * it.
+ */
+final class BagCards {
+
+    private static final double WIDTH_MM = 82;
+    private static final double HEIGHT_MM = 60;
+    private static final double GAP_MM = 5;
+    private static final int ON_ROW = 2;
+    private static final int ROWS_ON_PAGE = 4;
+    private static final double LEFT_MM = 4;
+    private static final double CODE_MM = 15;
+    private static final double FIRST_MM = 26;
+    private static final double LINE_MM = 4;
+    private static final double MOST_LINES = 8;
+    private static final double LETTERS_MM = 2.3;
+
+    /** A bag of one fit stage. */
+    private record Bag(String stage, String name) {}
+
+    private final KitInWork kit;
+    private final Phrases phrases;
+    private final BoltWords words;
+    private final Map<Bag, Map<String, BigDecimal>> torques = new LinkedHashMap<>();
+    private final String language;
+
+    BagCards(KitInWork kit, List<BoltedJoint> joints, Phrases phrases, BoltWords words) {
+        this.kit = kit;
+        this.phrases = phrases;
+        this.words = words;
+        this.language = kit.order().language();
+        for (BagPage page : PickingTrade.list(kit).bags()) {
+            page.rows().stream().map(BagRow::bag).filter(bag -> !bag.isEmpty()).distinct()
+                    .forEach(bag -> torques.put(new Bag(page.stage(), bag), new LinkedHashMap<>()));
+        }
+        joints.forEach(joint -> {
+            Map<String, BigDecimal> ofBag = torques.get(bag(joint));
+            if (ofBag != null) {
+                boolean several = joints.stream()
+                        .anyMatch(other -> bag(other).equals(bag(joint))
+                                && words.size(other).equals(words.size(joint))
+                                && !words.torque(other).equals(words.torque(joint)));
+                String where = several ? " – " + joint.position().says().in(language) : "";
+                ofBag.merge(torque(joint) + where, joint.quantity(), BigDecimal::add);
+            }
+        });
+        // A crate of its own has its crate's label.
+        torques.keySet().removeIf(bag -> kit.catalogue().shipping().ownCrate(bag.name()).isPresent());
+    }
+
+    private static Bag bag(BoltedJoint joint) {
+        return new Bag(joint.position().stage(), joint.position().bag());
+    }
+
+    private String torque(BoltedJoint joint) {
+        String stages = joint.stages().isPresent() ? " – " + phrases.say("seeCard") : "";
+        return words.size(joint) + " – " + words.torque(joint) + stages;
+    }
+
+    List<PageBuilder> pages(PrintSetup print) {
+        List<Bag> bags = List.copyOf(torques.keySet());
+        List<PageBuilder> pages = new ArrayList<>();
+        int onPage = ON_ROW * ROWS_ON_PAGE;
+        for (int i = 0; i < bags.size(); i += onPage) {
+            PageBuilder page = Page.named(phrases.say("bagCards") + " " + (i / onPage + 1))
+                    .in(language)
+                    .print(print);
+            for (int j = i; j < Math.min(i + onPage, bags.size()); j += ON_ROW) {
+                page.picture(row(bags.subList(j, Math.min(j + ON_ROW, bags.size()))));
+            }
+            pages.add(page);
+        }
+        return pages;
+    }
+
+    private Drawing row(List<Bag> bags) {
+        List<Mark> marks = new ArrayList<>();
+        List<String> says = new ArrayList<>();
+        for (int i = 0; i < bags.size(); i++) {
+            draw(bags.get(i), i * (WIDTH_MM + GAP_MM), marks);
+            says.add(called(bags.get(i)));
+        }
+        return new Drawing(
+                ON_ROW * WIDTH_MM + GAP_MM, HEIGHT_MM, phrases.say("bagCards") + ": " + String.join(", ", says), marks);
+    }
+
+    private String called(Bag bag) {
+        return kit.catalogue().shipping().bagSays(bag.name(), kit.workshop(), language);
+    }
+
+    private void draw(Bag bag, double left, List<Mark> marks) {
+        marks.add(Mark.dashed(Outlines.box(left + 0.5, 0.5, left + WIDTH_MM - 0.5, HEIGHT_MM - 0.5)));
+        double room = WIDTH_MM - CODE_MM - 3 * LEFT_MM;
+        put(called(bag), left, 6.5, 4, room, marks);
+        put(kit.workshop().stageSays(bag.stage(), language), left, 13, 3, room, marks);
+        put(phrases.say("order") + " " + kit.order().name(), left, 19, 3, room, marks);
+        String code = (kit.order().name() + "/" + bag.name()).toUpperCase(Locale.ROOT);
+        double codeLeft = left + WIDTH_MM - CODE_MM - LEFT_MM;
+        marks.add(new Mark.Code(new Point(codeLeft, LEFT_MM), code, CODE_MM));
+        Map<String, BigDecimal> lines = torques.getOrDefault(bag, Map.of());
+        double shrunk = Math.min(1, MOST_LINES / Math.max(1, lines.size()));
+        double at = FIRST_MM;
+        for (Map.Entry<String, BigDecimal> line : lines.entrySet()) {
+            String text = Digits.plain(line.getValue()) + " × " + line.getKey();
+            put(text, left, at, LETTERS_MM * shrunk, WIDTH_MM - 2 * LEFT_MM, marks);
+            at += LINE_MM * shrunk;
+        }
+    }
+
+    private static void put(String text, double left, double at, double height, double room, List<Mark> marks) {
+        double fits = room / Mark.Lettering.widthMm(text, 1);
+        marks.add(Mark.from(new Point(left + LEFT_MM, at), text, Math.min(height, fits)));
+    }
+}

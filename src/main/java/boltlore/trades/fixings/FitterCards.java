@@ -1,0 +1,212 @@
+package boltlore.trades.fixings;
+
+import boltlore.bill.Item;
+import boltlore.bill.Origin;
+import boltlore.catalogue.Caution;
+import boltlore.catalogue.Document;
+import boltlore.catalogue.Position;
+import boltlore.catalogue.Stage;
+import boltlore.measure.Digits;
+import boltlore.order.Order;
+import boltlore.report.CautionNotes;
+import boltlore.report.Column;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.Particulars;
+import boltlore.report.ParticularsBuilder;
+import boltlore.report.Phrases;
+import boltlore.report.PrintSetup;
+import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
+import boltlore.report.Signatures;
+import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
+import boltlore.trades.KitInWork;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The fitter's cards, one for each fit stage in the order's language: what is fitted where, from which bag, with which
+ * bolts, how they are tightened, and what can hurt. No cost stands in them; they go with the kit.
+ */
+final class FitterCards {
+
+    static final String FILE = "fitters-cards";
+
+    /**
+     * A row of a card: a position with what is fitted there, and one of its joints.
+     *
+     * @param fits empty in all but a position's first row
+     * @param joint null where nothing is bolted
+     */
+    private record Row(Position position, String fits, @Nullable BoltedJoint joint) {}
+
+    private final KitInWork kit;
+    private final List<BoltedJoint> joints;
+    private final String language;
+    private final Phrases phrases;
+    private final BoltWords words;
+
+    FitterCards(KitInWork kit, List<BoltedJoint> joints) {
+        this.kit = kit;
+        this.joints = joints;
+        this.language = kit.order().language();
+        this.phrases = Phrases.of(FitterCards.class, "cards", language);
+        this.words = new BoltWords(phrases, language);
+    }
+
+    Report report() {
+        ReportBuilder report = Report.named(FILE, phrases.say("title"))
+                .about(phrases.say("order") + " " + kit.order().name())
+                .by(kit.workshop().name())
+                .in(language);
+        if (kit.order().placed() != null) {
+            report.dated(kit.order().placed());
+        }
+        Map<String, Map<Position, List<Item>>> stages = byStage();
+        int number = 0;
+        for (Stage stage : kit.workshop().stages()) {
+            Map<Position, List<Item>> positions = stages.get(stage.name());
+            if (positions != null) {
+                number++;
+                report.page(card(stage, positions, number + "/" + stages.size()));
+            }
+        }
+        new BagCards(kit, joints, phrases, words).pages(print(phrases.say("bagCards"))).forEach(report::page);
+        return report.build();
+    }
+
+    private PrintSetup print(String what) {
+        return PrintSetup.PORTRAIT
+                .withCount(new PrintSetup.PageCount(phrases.say("pageWord"), phrases.say("pageOf")))
+                .withFooter(kit.workshop().name() + " · " + phrases.say("order") + " "
+                        + kit.order().name() + " · " + what);
+    }
+
+    /** Positions with what is fitted there and is no mere fixing, as they stand in the bill. */
+    private Map<String, Map<Position, List<Item>>> byStage() {
+        Map<String, Map<Position, List<Item>>> stages = new LinkedHashMap<>();
+        for (Item item : kit.bill().items()) {
+            stages.computeIfAbsent(item.stage(), none -> new LinkedHashMap<>())
+                    .computeIfAbsent(item.position(), none -> new ArrayList<>())
+                    .add(item);
+        }
+        return stages;
+    }
+
+    private PageBuilder card(Stage stage, Map<Position, List<Item>> positions, String number) {
+        String says = stage.says().in(language);
+        PageBuilder page = Page.named(says).in(language).print(print(says));
+        page.title(phrases.say("card", number, says)).add(head());
+        cautions(page, positions);
+        page.add(rows(positions));
+        documents(page, positions);
+        return page.add(new Signatures(List.of(phrases.say("fitted"), phrases.say("checked")), phrases.say("date")));
+    }
+
+    private ParticularsBuilder head() {
+        Order order = kit.order();
+        ParticularsBuilder says = Particulars.named("order")
+                .say("order", phrases.say("order"), order.name())
+                .say("vehicle", phrases.say("vehicle"), kit.family().says().in(language));
+        return order.chassis().isEmpty()
+                ? says.leave("chassis", phrases.say("chassis"))
+                : says.say("chassis", phrases.say("chassis"), order.chassis());
+    }
+
+    /** Those of what is fitted here, once each; then what holds for every joint that is signed for. */
+    private void cautions(PageBuilder page, Map<Position, List<Item>> positions) {
+        Set<String> codes = positions.values().stream()
+                .flatMap(List::stream)
+                .flatMap(Item::all)
+                .flatMap(item -> item.part().cautions().stream())
+                .collect(Collectors.toCollection(TreeSet::new));
+        List<String> shown = kit.workshop().cautionsOf(codes).stream()
+                .filter(caution -> caution.sheets().contains("contents"))
+                .map(Caution::code)
+                .toList();
+        CautionNotes.add(page, shown, kit.workshop(), phrases.say("caution"), language);
+        if (joints.stream().anyMatch(joint -> joint.safety() && positions.containsKey(joint.position()))) {
+            CautionNotes.always(page, "signed-joints", kit.workshop(), language);
+        }
+    }
+
+    private TableBuilder rows(Map<Position, List<Item>> positions) {
+        TableSpec<Row> spec = TableSpec.<Row>named("card")
+                .text("fit", phrases.say("fit"), 40, Row::fits)
+                .text("bag", phrases.say("bag"), 14, this::bag)
+                .text("bolts", phrases.say("bolts"), 40, row -> row.joint() == null ? null : words.bolts(row.joint()))
+                .text("torque", phrases.say("torque"), 16, row -> row.joint() == null ? null : words.torque(row.joint()))
+                .text("how", phrases.say("how"), 24, row -> row.joint() == null ? null : words.how(row.joint()))
+                .box(Column.tick("done", phrases.say("done")))
+                .code("position", row -> row.position().name().text());
+        TableBuilder table = spec.empty();
+        positions.forEach((position, items) -> {
+            String fits = fits(position, items);
+            List<BoltedJoint> here = joints.stream()
+                    .filter(joint -> joint.position().equals(position))
+                    .toList();
+            if (here.isEmpty() && !fits.isEmpty()) {
+                spec.add(table, "", new Row(position, fits, null));
+            }
+            for (int i = 0; i < here.size(); i++) {
+                spec.add(table, "", new Row(position, i == 0 ? fits : "", here.get(i)));
+            }
+        });
+        return table;
+    }
+
+    private @Nullable String bag(Row row) {
+        String bag = row.position().bag();
+        return row.fits().isEmpty() || bag.isEmpty()
+                ? null
+                : kit.catalogue().shipping().bagSays(bag, kit.workshop(), language);
+    }
+
+    /** 'Battery box, rear: 1 × Battery box (PV-BX-R)'; of what is asked for by it, only what is no bolt, nut or washer. */
+    private String fits(Position position, List<Item> items) {
+        String parts = items.stream()
+                .filter(item -> item.origin() instanceof Origin.OwnLine || !isFixing(item))
+                .map(this::one)
+                .collect(Collectors.joining("; "));
+        String says = position.says().in(language);
+        return parts.isEmpty() ? says : says + ": " + parts;
+    }
+
+    private boolean isFixing(Item item) {
+        return item.part().fixing() != null
+                || joints.stream()
+                        .flatMap(joint -> joint.with().stream())
+                        .anyMatch(with -> with.part().number().equals(item.part().number()));
+    }
+
+    private String one(Item item) {
+        String unit = item.part().unit().equals("each") ? " × " : " " + item.part().unit() + " ";
+        return phrases.figures(Digits.plain(item.quantity())) + unit + item.part().number();
+    }
+
+    /** Sketches, photos and instructions of what is fitted here, by name: their files go with the cards. */
+    private void documents(PageBuilder page, Map<Position, List<Item>> positions) {
+        List<String> says = Stream.concat(
+                        positions.keySet().stream().flatMap(position -> position.documents().stream()),
+                        positions.values().stream()
+                                .flatMap(List::stream)
+                                .flatMap(item -> item.part().upkeep().documents().stream()))
+                .filter(document -> document.kind() != Document.Kind.CERTIFICATE)
+                .map(document -> document.says().in(language)
+                        + (document.number() == null ? "" : ", " + document.number())
+                        + (document.file() == null ? "" : " (" + document.file() + ")"))
+                .distinct()
+                .toList();
+        if (!says.isEmpty()) {
+            page.heading(phrases.say("documents")).note("documents", String.join("; ", says) + ".");
+        }
+    }
+}
