@@ -115,6 +115,21 @@ public final class Book implements AutoCloseable {
         });
     }
 
+    /** Lets somebody sign in at desks of this book from now on, with this password and these roles alone. */
+    public void admit(DeskUsers.User user) {
+        transactionOutcome(true, handle -> {
+            new DeskUsers(handle).put(user);
+            return Outcome.sound(user);
+        });
+    }
+
+    /** Lets somebody sign in no more; false where nobody of that name could. */
+    public boolean dismiss(String name) {
+        return transactionOutcome(true, handle -> Outcome.sound(new DeskUsers(handle).remove(name)))
+                instanceof Outcome.Sound<Boolean> sound
+                && sound.value();
+    }
+
     /** Leaves nothing of what was erased in pages that are free by now. */
     public void sweep() {
         tend(dialect::sweep);

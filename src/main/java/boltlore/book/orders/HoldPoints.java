@@ -67,7 +67,7 @@ public final class HoldPoints {
     }
 
     /** What holds an order before its kit is frozen as it was quoted. */
-    static List<HoldPoint> beforeConfirming(Reading reading, QuotedVersion quoted) {
+    public static List<HoldPoint> beforeConfirming(Reading reading, QuotedVersion quoted) {
         return quoted.stands().findings().isEmpty()
                 ? List.of(HoldPoint.firm(
                         "a quotation of an earlier Boltlore, which did not keep what the trades found",

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param question the next one; null where all is settled
  * @param foot what it comes to
  * @param wants what must still be said before it can be quoted, each with its field
+ * @param holds what must be mended before the customer can order what was quoted last, in sentences
  * @param mayGoBack whether there is a change to take back
  * @param quotable whether every question has its answer
  */
@@ -26,13 +27,19 @@ public record Card(
         Foot foot,
         List<Want> wants,
         List<Version> versions,
+        List<String> holds,
         boolean mayGoBack,
         boolean quotable) {
 
-    /** The same card with what was quoted. */
-    Card with(List<Version> quoted) {
+    /** The same card with what was quoted, and what holds the last of it. */
+    Card with(List<Version> quoted, List<String> held) {
         return new Card(
-                number, seen, state, family, facts, settled, question, foot, wants, quoted, mayGoBack, quotable);
+                number, seen, state, family, facts, settled, question, foot, wants, quoted, held, mayGoBack, quotable);
+    }
+
+    /** Whether what was quoted last is what the card says now. */
+    public boolean quoted() {
+        return !versions.isEmpty() && !versions.get(versions.size() - 1).outOfDate();
     }
 
     /** A label, and what stands under it. */

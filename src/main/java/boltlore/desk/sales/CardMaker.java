@@ -77,6 +77,7 @@ final class CardMaker {
                 foot(whole),
                 whole ? wants() : List.of(),
                 List.of(),
+                List.of(),
                 !draft.earlier().isEmpty(),
                 whole);
     }

@@ -7,6 +7,8 @@ import boltlore.book.QuotedVersion;
 import boltlore.book.db.Written;
 import boltlore.book.orders.DraftDesk;
 import boltlore.book.orders.DraftDesk.Draft;
+import boltlore.book.orders.HoldPoint;
+import boltlore.book.orders.HoldPoints;
 import boltlore.book.orders.OrderDesk;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
@@ -79,19 +81,27 @@ public final class OrderPages {
 
     private Answer.Shown card(Call call, Draft draft) {
         Order order = draft.order();
-        List<Card.Version> versions = workshop.book().read(reading -> reading.orders().quotations(order.name())).stream()
-                .map(each -> FrozenPages.version(each, draft))
-                .toList();
+        List<QuotedVersion> quoted =
+                workshop.book().read(reading -> reading.orders().quotations(order.name()));
+        List<Card.Version> versions =
+                quoted.stream().map(each -> FrozenPages.version(each, draft)).toList();
+        List<String> holds = quoted.isEmpty() ? List.of() : holds(quoted.get(quoted.size() - 1));
         Answer.Shown shown = choosings.with(order, call.today(), choosing -> {
             ChoiceState state = choosing.chooser().standing(order.choices());
             if (state instanceof ChoiceState.Sound standing) {
                 Card card = new CardMaker(draft, choosing, standing).card(call.said("ask"));
-                return Answer.page(order.name(), "sales/card.jte", card.with(versions));
+                return Answer.page(order.name(), "sales/card.jte", card.with(versions, holds));
             }
             return ContradictedPage.of(draft, choosing);
         });
         ahead.look(draft, call.today(), shown);
         return shown;
+    }
+
+    private List<String> holds(QuotedVersion last) {
+        return workshop.book().read(reading -> HoldPoints.beforeConfirming(reading, last)).stream()
+                .map(HoldPoint::found)
+                .toList();
     }
 
     /** What a form changes of the draft that it was made from. */

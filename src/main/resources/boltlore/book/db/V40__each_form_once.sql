@@ -4,3 +4,10 @@ create table form_sent (
     entry ${number} not null
 );
 create index form_sent_entry on form_sent (entry);
+
+-- Who may sign in at a desk. Passwords are hashed; none of this is in the journal or an export.
+create table desk_user (
+    name ${text} not null primary key,
+    roles ${text} not null,
+    password ${text} not null
+);
