@@ -17,6 +17,7 @@ public final class Handbook {
     static final List<String> NAMES = List.of(
             "index",
             "tour",
+            "sheets",
             "sales",
             "stores",
             "fabrication",
