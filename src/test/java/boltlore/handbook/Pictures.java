@@ -41,13 +41,24 @@ final class Pictures {
     public static void main(String... none) throws IOException, InterruptedException {
         Path folder = Files.createDirectories(Path.of("target/handbook/pictures"));
         Path sheets = written(folder);
-        List<String> call = new ArrayList<>(List.of("soffice", "--headless", "--convert-to", "pdf", "--outdir", folder.toString()));
+        List<String> call =
+                new ArrayList<>(List.of("soffice", "--headless", "--convert-to", "pdf", "--outdir", folder.toString()));
         PAGES.keySet().forEach(sheet -> call.add(sheets.resolve(sheet + ".xlsx").toString()));
         run(call);
         for (Map.Entry<String, Integer> page : PAGES.entrySet()) {
             String number = page.getValue().toString();
-            run(List.of("pdftoppm", "-png", "-r", "62", "-f", number, "-l", number, "-singlefile",
-                    folder.resolve(page.getKey() + ".pdf").toString(), Handbook.SOURCES.resolve(page.getKey()).toString()));
+            run(List.of(
+                    "pdftoppm",
+                    "-png",
+                    "-r",
+                    "62",
+                    "-f",
+                    number,
+                    "-l",
+                    number,
+                    "-singlefile",
+                    folder.resolve(page.getKey() + ".pdf").toString(),
+                    Handbook.SOURCES.resolve(page.getKey()).toString()));
         }
         Files.write(KEPT, sums(sheets));
     }
@@ -64,7 +75,10 @@ final class Pictures {
         for (String sheet : PAGES.keySet()) {
             MessageDigest sum = sha256();
             try (Stream<Path> tables = Files.list(sheets.resolve("csv"))) {
-                for (Path table : tables.filter(each -> each.getFileName().toString().startsWith(sheet)).sorted().toList()) {
+                for (Path table : tables.filter(
+                                each -> each.getFileName().toString().startsWith(sheet))
+                        .sorted()
+                        .toList()) {
                     sum.update(table.getFileName().toString().getBytes(StandardCharsets.UTF_8));
                     sum.update(WITHOUT_REVISION
                             .matcher(Files.readString(table))

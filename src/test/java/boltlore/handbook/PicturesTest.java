@@ -34,14 +34,20 @@ class PicturesTest {
         List<String> before = Pictures.sums(sheets);
         Path table;
         try (Stream<Path> tables = Files.list(sheets.resolve("csv"))) {
-            table = tables.filter(each -> each.getFileName().toString().startsWith("cutting-list")).findFirst().orElseThrow();
+            table = tables.filter(each -> each.getFileName().toString().startsWith("cutting-list"))
+                    .findFirst()
+                    .orElseThrow();
         }
         String kept = Files.readString(table);
         Files.writeString(table, kept + "1\n");
         List<String> after = Pictures.sums(sheets);
         Files.writeString(table, kept);
 
-        assertThat(after).filteredOn(sum -> !before.contains(sum)).singleElement().asString().startsWith("cutting-list ");
+        assertThat(after)
+                .filteredOn(sum -> !before.contains(sum))
+                .singleElement()
+                .asString()
+                .startsWith("cutting-list ");
     }
 
     @Test
@@ -49,7 +55,7 @@ class PicturesTest {
         String readme = Files.readString(Path.of("README.md"));
 
         for (String sum : Files.readAllLines(Pictures.KEPT)) {
-            String picture = "src/doc/" + sum.split(" ")[0] + ".png";
+            String picture = "src/doc/" + sum.split(" ", -1)[0] + ".png";
             assertThat(readme).contains("](" + picture + ")");
             assertThat(Path.of(picture)).exists();
         }
