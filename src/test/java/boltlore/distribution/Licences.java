@@ -13,15 +13,17 @@ import java.util.stream.Stream;
 /** The texts of licences and notices that the libraries carry, each under the name of its library. */
 final class Licences {
 
-    private static final Pattern TEXT =
-            Pattern.compile("(META-INF/|about_files/)?(LICEN[CS]E|NOTICE|COPYING|about)[^/]*(\\.(txt|md|html))?|META-INF/licenses?/[^/]+");
+    private static final Pattern TEXT = Pattern.compile(
+            "(META-INF/|about_files/)?(LICEN[CS]E|NOTICE|COPYING|about)[^/]*(\\.(txt|md|html))?|META-INF/licenses?/[^/]+");
 
     private Licences() {}
 
     /** Copies the texts of each library into a folder of its own; those without any are named in THIRD-PARTY.txt alone. */
     static void collect(Path libraries, Path folder) throws IOException {
         try (Stream<Path> jars = Files.list(libraries)) {
-            for (Path jar : jars.filter(each -> each.toString().endsWith(".jar")).sorted().toList()) {
+            for (Path jar : jars.filter(each -> each.toString().endsWith(".jar"))
+                    .sorted()
+                    .toList()) {
                 collectOf(jar, folder.resolve(jar.getFileName().toString().replace(".jar", "")));
             }
         }
@@ -34,7 +36,9 @@ final class Licences {
                     .filter(entry -> TEXT.matcher(entry.getName()).matches())
                     .toList();
             for (JarEntry text : texts) {
-                String name = text.getName().substring(text.getName().lastIndexOf('/') + 1).toLowerCase(Locale.ROOT);
+                String name = text.getName()
+                        .substring(text.getName().lastIndexOf('/') + 1)
+                        .toLowerCase(Locale.ROOT);
                 Files.write(
                         Files.createDirectories(folder).resolve(name),
                         open.getInputStream(text).readAllBytes());

@@ -32,14 +32,16 @@ public final class OwnJava {
                 }
             }
         }
-        run("jlink", List.of(
-                "--add-modules",
-                String.join(",", modules(Path.of(folders[0]))),
-                "--strip-java-debug-attributes",
-                "--no-header-files",
-                "--no-man-pages",
-                "--output",
-                own.toString()));
+        run(
+                "jlink",
+                List.of(
+                        "--add-modules",
+                        String.join(",", modules(Path.of(folders[0]))),
+                        "--strip-java-debug-attributes",
+                        "--no-header-files",
+                        "--no-man-pages",
+                        "--output",
+                        own.toString()));
     }
 
     /** The modules that jdeps finds in use, with those that are found at run time only. */
@@ -54,7 +56,7 @@ public final class OwnJava {
                 libraries + "/*",
                 libraries.resolve("boltlore.jar").toString());
         TreeSet<String> modules = new TreeSet<>(FOUND_AT_RUN_TIME);
-        modules.addAll(List.of(run("jdeps", words).strip().split(",")));
+        modules.addAll(List.of(run("jdeps", words).strip().split(",", -1)));
         return List.copyOf(modules);
     }
 

@@ -39,8 +39,24 @@ class PackagesIT {
 
     /** What launcher and packages call; no Java is among it. */
     private static final List<String> TOOLS = List.of(
-            "sh", "readlink", "cat", "stat", "cksum", "mkdir", "find", "df", "awk", "rm", "mv", "stty", "tar", "gzip", "dpkg",
-            "dpkg-deb", "dpkg-split", "diff");
+            "sh",
+            "readlink",
+            "cat",
+            "stat",
+            "cksum",
+            "mkdir",
+            "find",
+            "df",
+            "awk",
+            "rm",
+            "mv",
+            "stty",
+            "tar",
+            "gzip",
+            "dpkg",
+            "dpkg-deb",
+            "dpkg-split",
+            "diff");
 
     /** A folder of them. */
     private Path tools;
@@ -62,7 +78,8 @@ class PackagesIT {
         Path any = unpacked("any-java");
 
         assertThat(run(own, Map.of(), "bin/boltlore", "--version").out()).isEqualTo("boltlore " + VERSION + "\n");
-        assertThat(run(own, Map.of(), "bin/boltlore", "kit", ORDER, "--all").code()).isLessThan(2);
+        assertThat(run(own, Map.of(), "bin/boltlore", "kit", ORDER, "--all").code())
+                .isLessThan(2);
         assertThat(run(any, Map.of("JAVA_HOME", System.getProperty("java.home")), "bin/boltlore", "kit", ORDER, "--all")
                         .code())
                 .isLessThan(2);
@@ -72,7 +89,8 @@ class PackagesIT {
     @Test
     void without_any_Java_it_says_so() throws Exception {
         assertThat(run(unpacked("any-java"), Map.of(), "bin/boltlore", "--version"))
-                .isEqualTo(new Ended(69, "", "boltlore: Java is missing. Install Java 17 or newer, or set JAVA_HOME to it.\n"));
+                .isEqualTo(new Ended(
+                        69, "", "boltlore: Java is missing. Install Java 17 or newer, or set JAVA_HOME to it.\n"));
     }
 
     @Test
@@ -95,14 +113,26 @@ class PackagesIT {
         Files.createDirectories(root.resolve("var/lib/dpkg/updates"));
         Files.createFile(root.resolve("var/lib/dpkg/status"));
         List<String> dpkg = List.of(
-                "dpkg", "--root=" + root, "--force-depends", "--force-script-chrootless", "--force-not-root", "--log=/dev/null");
+                "dpkg",
+                "--root=" + root,
+                "--force-depends",
+                "--force-script-chrootless",
+                "--force-not-root",
+                "--log=/dev/null");
         Path deb = TARGET.resolve("boltlore_" + VERSION + "_all.deb");
 
-        assertThat(run(root, home(), words(dpkg, "--install", deb.toString())).code()).isZero();
+        assertThat(run(root, home(), words(dpkg, "--install", deb.toString())).code())
+                .isZero();
         Ended asked = run(root, home(), "usr/bin/boltlore", "--version");
         assertThat(asked).isEqualTo(new Ended(0, "boltlore " + VERSION + "\n", ""));
-        assertThat(run(root.resolve("usr/share/doc/boltlore/examples"), home(),
-                                root + "/usr/bin/boltlore", "kit", ORDER, "--out", folder + "/out")
+        assertThat(run(
+                                root.resolve("usr/share/doc/boltlore/examples"),
+                                home(),
+                                root + "/usr/bin/boltlore",
+                                "kit",
+                                ORDER,
+                                "--out",
+                                folder + "/out")
                         .code())
                 .isLessThan(2);
         assertThat(root.resolve("usr/share/man/man1/boltlore-kit.1")).exists();
@@ -112,16 +142,19 @@ class PackagesIT {
 
     @Test
     void the_archive_for_Windows_holds_its_launcher_in_its_own_line_ends() throws Exception {
-        try (ZipFile zip = new ZipFile(TARGET.resolve("boltlore-" + VERSION + "-windows.zip").toFile())) {
+        try (ZipFile zip = new ZipFile(
+                TARGET.resolve("boltlore-" + VERSION + "-windows.zip").toFile())) {
             Set<String> names = zip.stream().map(ZipEntry::getName).collect(Collectors.toSet());
             String home = "boltlore-" + VERSION + "/";
             String launcher = new String(
                     zip.getInputStream(zip.getEntry(home + "bin/boltlore.bat")).readAllBytes(), StandardCharsets.UTF_8);
 
-            assertThat(names).contains(home + "lib/boltlore.jar", home + "docs/tour.html", home + ORDER)
+            assertThat(names)
+                    .contains(home + "lib/boltlore.jar", home + "docs/tour.html", home + ORDER)
                     .doesNotContain(home + "bin/boltlore");
             assertThat(launcher.replace("\r\n", "")).doesNotContain("\n");
-            assertThat(zip.stream().map(ZipEntry::getLastModifiedTime).distinct()).hasSize(1);
+            assertThat(zip.stream().map(ZipEntry::getLastModifiedTime).distinct())
+                    .hasSize(1);
         }
     }
 
@@ -138,10 +171,15 @@ class PackagesIT {
         JsonNode bill = new ObjectMapper().readTree(Files.readString(LICENCES.resolve("libraries.cdx.json")));
         Map<String, String> billed = new TreeMap<>();
         for (JsonNode component : bill.path("components")) {
-            assertThat(component.path("licenses")).as(component.path("name").asText()).isNotEmpty();
+            assertThat(component.path("licenses"))
+                    .as(component.path("name").asText())
+                    .isNotEmpty();
             for (JsonNode hash : component.path("hashes")) {
                 if (hash.path("alg").asText().equals("SHA-256")) {
-                    billed.put(component.path("name").asText() + "-" + component.path("version").asText(), hash.path("content").asText());
+                    billed.put(
+                            component.path("name").asText() + "-"
+                                    + component.path("version").asText(),
+                            hash.path("content").asText());
                 }
             }
         }
@@ -152,24 +190,36 @@ class PackagesIT {
 
     @Test
     void the_containerfile_is_made_of_what_the_build_leaves() throws IOException {
-        List<String> lines = Files.readString(TARGET.resolve("Containerfile")).replace("\\\n", " ").lines()
+        List<String> lines = Files.readString(TARGET.resolve("Containerfile"))
+                .replace("\\\n", " ")
+                .lines()
                 .filter(each -> !each.startsWith("#") && !each.isBlank())
                 .toList();
         List<String> known = List.of("FROM", "COPY", "RUN", "USER", "WORKDIR", "ENTRYPOINT", "CMD");
 
-        assertThat(lines).allMatch(line -> known.contains(line.split(" ")[0]));
+        assertThat(lines).allMatch(line -> known.contains(line.split(" ", -1)[0]));
         assertThat(lines.get(0)).matches("FROM debian:\\S+-slim");
-        assertThat(lines).filteredOn(line -> line.startsWith("USER")).doesNotContain("USER root").isNotEmpty();
-        String copied = lines.stream().filter(line -> line.startsWith("COPY")).findFirst().orElseThrow().split(" ")[1];
+        assertThat(lines)
+                .filteredOn(line -> line.startsWith("USER"))
+                .doesNotContain("USER root")
+                .isNotEmpty();
+        String copied = lines.stream()
+                .filter(line -> line.startsWith("COPY"))
+                .findFirst()
+                .orElseThrow()
+                .split(" ", -1)[1];
         try (Stream<Path> files = Files.list(TARGET)) {
-            assertThat(files.filter(each -> each.getFileSystem().getPathMatcher("glob:" + copied).matches(each.getFileName())))
+            assertThat(files.filter(each -> each.getFileSystem()
+                            .getPathMatcher("glob:" + copied)
+                            .matches(each.getFileName())))
                     .hasSize(1);
         }
     }
 
     private record Ended(int code, String out, String err) {}
 
-    private Ended run(Path in, Map<String, String> environment, String... command) throws IOException, InterruptedException {
+    private Ended run(Path in, Map<String, String> environment, String... command)
+            throws IOException, InterruptedException {
         List<String> words = new ArrayList<>(List.of(command));
         if (words.get(0).contains("/") && !words.get(0).startsWith("/")) {
             words.set(0, in.resolve(words.get(0)).toString());
@@ -177,7 +227,9 @@ class PackagesIT {
         ProcessBuilder builder = new ProcessBuilder(words).directory(in.toFile());
         builder.redirectError(folder.resolve("err").toFile());
         builder.environment().clear();
-        builder.environment().putAll(Map.of("PATH", tools + ":/usr/sbin:/sbin", "HOME", folder.toString(), "BOLTLORE_ARCHIVE", "off"));
+        builder.environment()
+                .putAll(Map.of(
+                        "PATH", tools + ":/usr/sbin:/sbin", "HOME", folder.toString(), "BOLTLORE_ARCHIVE", "off"));
         builder.environment().putAll(environment);
         Process process = builder.start();
         process.getOutputStream().close();
@@ -204,7 +256,8 @@ class PackagesIT {
     private static Map<String, String> sheets(Path home) throws IOException {
         Map<String, String> sheets = new TreeMap<>();
         try (Stream<Path> files = Files.walk(home.resolve("exports"))) {
-            for (Path file : files.filter(each -> each.toString().matches(".*\\.(csv|json)")).toList()) {
+            for (Path file : files.filter(each -> each.toString().matches(".*\\.(csv|json)"))
+                    .toList()) {
                 if (!file.endsWith("written.json")) {
                     sheets.put(home.relativize(file).toString(), Files.readString(file));
                 }
@@ -217,7 +270,8 @@ class PackagesIT {
     private static Map<String, String> libraries() throws IOException {
         Map<String, String> sums = new TreeMap<>();
         try (Stream<Path> jars = Files.list(LIBRARIES)) {
-            for (Path jar : jars.filter(each -> each.toString().endsWith(".jar")).toList()) {
+            for (Path jar :
+                    jars.filter(each -> each.toString().endsWith(".jar")).toList()) {
                 sums.put(jar.getFileName().toString().replace(".jar", ""), sum(jar));
             }
         }

@@ -17,6 +17,7 @@ public final class Handbook {
     static final List<String> NAMES = List.of(
             "index",
             "tour",
+            "sheets",
             "sales",
             "stores",
             "fabrication",
@@ -53,7 +54,8 @@ public final class Handbook {
             Files.writeString(folder.resolve(page.name() + ".html"), page.html(pages, CommandModel.release()));
         }
         try (Stream<Path> others = Files.list(SOURCES)) {
-            for (Path file : others.filter(each -> each.toString().matches(".*\\.(css|png|svg)")).toList()) {
+            for (Path file : others.filter(each -> each.toString().matches(".*\\.(css|png|svg)"))
+                    .toList()) {
                 Files.write(folder.resolve(file.getFileName()), Files.readAllBytes(file));
             }
         }

@@ -33,9 +33,11 @@ class HandbookTest {
     static void write() throws Exception {
         Handbook.write(folder);
         for (String name : Handbook.NAMES) {
-            PAGES.put(name + ".html", DocumentBuilderFactory.newInstance()
-                    .newDocumentBuilder()
-                    .parse(folder.resolve(name + ".html").toFile()));
+            PAGES.put(
+                    name + ".html",
+                    DocumentBuilderFactory.newInstance()
+                            .newDocumentBuilder()
+                            .parse(folder.resolve(name + ".html").toFile()));
         }
     }
 
@@ -49,7 +51,8 @@ class HandbookTest {
         String text = "# One\n\n[a](two.md) [b](#there) [c](one.md#one)\n";
         Page page = Page.of("one", text);
         Path file = Files.writeString(folder.resolve("one.html"), page.html(List.of(page), "boltlore"));
-        Document read = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile());
+        Document read =
+                DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile());
 
         assertThat(broken(Map.of("one.html", read))).containsExactly("one.html: #there", "one.html: two.html");
     }
@@ -57,22 +60,28 @@ class HandbookTest {
     @Test
     void no_page_asks_another_host() throws IOException {
         List<String> asked = new ArrayList<>();
-        PAGES.forEach((name, page) -> elements(page).forEach(element -> Stream.of("href", "src", "style", "onclick")
-                .map(element::getAttribute)
-                .filter(value -> value.matches("(?i)([a-z]+:)?//.*|.*url\\(.*|data:.*"))
-                .forEach(value -> asked.add(name + ": " + value))));
+        PAGES.forEach((name, page) -> elements(page)
+                .forEach(element -> Stream.of("href", "src", "style", "onclick")
+                        .map(element::getAttribute)
+                        .filter(value -> value.matches("(?i)([a-z]+:)?//.*|.*url\\(.*|data:.*"))
+                        .forEach(value -> asked.add(name + ": " + value))));
 
         assertThat(asked).isEmpty();
-        assertThat(PAGES.values()).allSatisfy(page -> assertThat(page.getElementsByTagName("script").getLength())
-                .isZero());
+        assertThat(PAGES.values())
+                .allSatisfy(
+                        page -> assertThat(page.getElementsByTagName("script").getLength())
+                                .isZero());
         assertThat(folder.resolve("handbook.css")).content().doesNotContain("url(", "@import");
     }
 
     @Test
     void every_picture_lies_beside_the_pages_and_is_told_in_words() {
-        PAGES.forEach((name, page) -> elements(page).filter(each -> each.getTagName().equals("img"))
+        PAGES.forEach((name, page) -> elements(page)
+                .filter(each -> each.getTagName().equals("img"))
                 .forEach(picture -> {
-                    assertThat(folder.resolve(picture.getAttribute("src"))).as(name).exists();
+                    assertThat(folder.resolve(picture.getAttribute("src")))
+                            .as(name)
+                            .exists();
                     assertThat(picture.getAttribute("alt")).as(name).isNotBlank();
                 }));
     }
@@ -81,7 +90,9 @@ class HandbookTest {
     void every_page_is_on_the_list_and_says_where_one_is() {
         PAGES.forEach((name, page) -> {
             Set<String> listed = new TreeSet<>();
-            elements(page).filter(each -> each.getTagName().equals("a")).forEach(link -> listed.add(link.getAttribute("href")));
+            elements(page)
+                    .filter(each -> each.getTagName().equals("a"))
+                    .forEach(link -> listed.add(link.getAttribute("href")));
             assertThat(listed).as(name).containsAll(PAGES.keySet());
             assertThat(elements(page).filter(each -> each.hasAttribute("aria-current")))
                     .as(name)

@@ -59,7 +59,10 @@ public final class ManPage {
         macro("SH", "NAME");
         List<String> description = sentences(command.usageMessage().description());
         line(name(command) + " \\- "
-                + text(description.isEmpty() ? command.name() : description.get(0).replaceFirst("\\.$", "")));
+                + text(
+                        description.isEmpty()
+                                ? command.name()
+                                : description.get(0).replaceFirst("\\.$", "")));
         macro("SH", "SYNOPSIS");
         synopsis();
         macro("SH", "DESCRIPTION");
@@ -75,7 +78,9 @@ public final class ManPage {
     }
 
     private void synopsis() {
-        String whole = new Help(command, Help.defaultColorScheme(Help.Ansi.OFF)).synopsis(0).strip();
+        String whole = new Help(command, Help.defaultColorScheme(Help.Ansi.OFF))
+                .synopsis(0)
+                .strip();
         String name = command.qualifiedName();
         macro("B", name);
         if (whole.length() > name.length()) {
@@ -92,9 +97,7 @@ public final class ManPage {
             words.forEach(each -> entry("\\fI" + text(each.paramLabel()) + "\\fR", each));
         }
         macro("SH", "OPTIONS");
-        command.options().stream()
-                .filter(each -> !each.hidden())
-                .forEach(each -> entry(names(each), each));
+        command.options().stream().filter(each -> !each.hidden()).forEach(each -> entry(names(each), each));
     }
 
     private static String names(OptionSpec option) {
@@ -164,7 +167,8 @@ public final class ManPage {
     }
 
     private void line(String text) {
-        page.append(text.startsWith(".") || text.startsWith("'") ? "\\&" + text : text).append('\n');
+        page.append(text.startsWith(".") || text.startsWith("'") ? "\\&" + text : text)
+                .append('\n');
     }
 
     /** Plain text with what the formatter would take for itself written so that it prints. */

@@ -36,7 +36,8 @@ class ManPageTest {
                 assertThat(page).contains("\\fB" + ManPage.text(option.longestName()) + "\\fR");
             }
         }
-        assertThat(ManPage.all()).hasSizeGreaterThan(CommandModel.whole().getSubcommands().size());
+        assertThat(ManPage.all())
+                .hasSizeGreaterThan(CommandModel.whole().getSubcommands().size());
     }
 
     @Test
@@ -55,7 +56,8 @@ class ManPageTest {
         assumeTrue(Files.isExecutable(Path.of("/usr/bin/groff")));
         Path page = Files.writeString(folder.resolve("wrong.1"), ".TH X 1\n.SH NAME\nx \\- y\n.NOTHING\n\\*[none]\n");
 
-        assertThat(said(List.of("groff", "-man", "-ww", "-Tutf8", "-z", page.toString()))).contains("warning");
+        assertThat(said(List.of("groff", "-man", "-ww", "-Tutf8", "-z", page.toString())))
+                .contains("warning");
     }
 
     @Test
@@ -66,7 +68,8 @@ class ManPageTest {
     @Test
     void zsh_reads_its_completion_and_finds_commands_options_and_values() throws Exception {
         String script = ZshCompletion.of(CommandModel.whole());
-        Path file = Files.writeString(Files.createDirectories(folder.resolve("zsh")).resolve("_boltlore"), script);
+        Path file =
+                Files.writeString(Files.createDirectories(folder.resolve("zsh")).resolve("_boltlore"), script);
 
         assertThat(script).startsWith("#compdef boltlore").contains("'--all[Write the sheets", "'compare:Say what is");
         assumeTrue(Files.isExecutable(Path.of("/usr/bin/zsh")));
@@ -79,17 +82,19 @@ class ManPageTest {
                 zpty -n -w z $'X --rea\\t'; sleep 1; zpty -n -w z $'\\n'
                 sleep 1; while zpty -r -t z part; do print -r -- "$part"; done; zpty -d z
                 """.formatted(file.getParent());
-        assertThat(said(List.of("zsh", "-f", "-c", asked)).replaceAll("\\p{Cntrl}(\\[[0-9;?]*[A-Za-z])?", "")
+        assertThat(said(List.of("zsh", "-f", "-c", asked))
+                        .replaceAll("\\p{Cntrl}(\\[[0-9;?]*[A-Za-z])?", "")
                         .replaceAll(" +", " "))
                 .contains("order quote X --reason");
     }
 
     @Test
     void bash_completes_commands_and_options() throws Exception {
-        Path file = Files.writeString(
-                folder.resolve("boltlore.bash"), AutoComplete.bash("boltlore", CommandModel.whole()));
-        String asked = "source " + file + "; COMP_WORDS=(boltlore order qu); COMP_CWORD=2; COMP_LINE='boltlore order qu';"
-                + " COMP_POINT=17; _complete_boltlore; echo \"${COMPREPLY[@]}\"";
+        Path file =
+                Files.writeString(folder.resolve("boltlore.bash"), AutoComplete.bash("boltlore", CommandModel.whole()));
+        String asked =
+                "source " + file + "; COMP_WORDS=(boltlore order qu); COMP_CWORD=2; COMP_LINE='boltlore order qu';"
+                        + " COMP_POINT=17; _complete_boltlore; echo \"${COMPREPLY[@]}\"";
 
         assertThat(said(List.of("bash", "-c", asked))).contains("quote");
     }

@@ -26,7 +26,8 @@ record Page(String name, String title, Node content) {
             List.of(TablesExtension.create(), HeadingAnchorExtension.create());
     private static final Parser PARSER = Parser.builder().extensions(EXTENSIONS).build();
 
-    // A table wider than a narrow screen is moved by itself; a code that is shown can be reached by keyboard to be moved.
+    // A table wider than a narrow screen is moved by itself; a code that is shown can be reached by keyboard to be
+    // moved.
     private static final HtmlRenderer RENDERER = HtmlRenderer.builder()
             .extensions(EXTENSIONS)
             .attributeProviderFactory(context -> (node, tag, attributes) -> {

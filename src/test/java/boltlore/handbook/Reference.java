@@ -79,8 +79,7 @@ final class Reference {
         ObjectMapper mapper = new ObjectMapper();
         try (Stream<Path> files = Files.list(folder)) {
             for (Path file : files.sorted().toList()) {
-                schemas.put(
-                        file.getFileName().toString().replace(ENDING, ""), mapper.readTree(Files.readString(file)));
+                schemas.put(file.getFileName().toString().replace(ENDING, ""), mapper.readTree(Files.readString(file)));
             }
         }
     }
@@ -103,7 +102,9 @@ final class Reference {
             if (!name.equals(SHARED)) {
                 text.append("- [%s](#%s): %s%n"
                         .formatted(
-                                name, anchor(title(schema)), schema.path("description").asText()));
+                                name,
+                                anchor(title(schema)),
+                                schema.path("description").asText()));
             }
         });
         schemas.forEach((name, schema) -> {
@@ -158,7 +159,9 @@ final class Reference {
 
     private void inside(String path, JsonNode node) {
         JsonNode items = node.path("items");
-        if (items.isObject() && (items.has("properties") || items.path("additionalProperties").isObject())) {
+        if (items.isObject()
+                && (items.has("properties")
+                        || items.path("additionalProperties").isObject())) {
             fields(path + "[].", items);
         }
         fields(path + ".", node);
@@ -189,12 +192,21 @@ final class Reference {
 
     private static List<String> bounds(JsonNode node) {
         List<String> said = new ArrayList<>();
-        Map.of("minimum", "at least ", "exclusiveMinimum", "above ", "maximum", "at most ", "exclusiveMaximum", "below ")
+        Map.of(
+                        "minimum",
+                        "at least ",
+                        "exclusiveMinimum",
+                        "above ",
+                        "maximum",
+                        "at most ",
+                        "exclusiveMaximum",
+                        "below ")
                 .entrySet()
                 .stream()
                 .sorted(Map.Entry.comparingByValue())
                 .filter(each -> node.has(each.getKey()))
-                .forEach(each -> said.add(each.getValue() + node.path(each.getKey()).asText()));
+                .forEach(each ->
+                        said.add(each.getValue() + node.path(each.getKey()).asText()));
         return said;
     }
 
@@ -210,13 +222,16 @@ final class Reference {
     }
 
     private void kinds() {
-        text.append("\n## Kinds of values\n\nNumbers are written as JSON numbers or, exact to the last digit, as texts.\n");
+        text.append(
+                "\n## Kinds of values\n\nNumbers are written as JSON numbers or, exact to the last digit, as texts.\n");
         schemas.get(SHARED).path("$defs").properties().forEach(each -> {
             JsonNode node = each.getValue();
             text.append("%n### Kind %s%n%n".formatted(each.getKey()));
             String meaning = node.path("description").asText();
             text.append(meaning.isEmpty() ? "" : cell(sentence(meaning)) + " ");
-            text.append("Written as ").append(node.has("$ref") ? kind(node) : plain(node)).append(".\n");
+            text.append("Written as ")
+                    .append(node.has("$ref") ? kind(node) : plain(node))
+                    .append(".\n");
         });
     }
 

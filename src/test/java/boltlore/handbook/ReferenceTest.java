@@ -24,7 +24,8 @@ class ReferenceTest {
         String reference = Reference.markdown(SCHEMAS);
         Set<String> missing = new TreeSet<>();
         try (Stream<Path> files = Files.list(SCHEMAS)) {
-            for (Path file : files.filter(each -> !each.endsWith("common.schema.json")).toList()) {
+            for (Path file :
+                    files.filter(each -> !each.endsWith("common.schema.json")).toList()) {
                 for (String field : fields(new ObjectMapper().readTree(Files.readString(file)))) {
                     if (!reference.contains("." + field + "` |") && !reference.contains("`" + field + "` |")) {
                         missing.add(file.getFileName() + ": " + field);
@@ -45,7 +46,15 @@ class ReferenceTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"lengthMm, mm", "areaMm2, mm²", "areaM2, m²", "pricePerM2, money a m²", "metalC, °C", "name, ''", "usableKwh, kWh"})
+    @CsvSource({
+        "lengthMm, mm",
+        "areaMm2, mm²",
+        "areaM2, m²",
+        "pricePerM2, money a m²",
+        "metalC, °C",
+        "name, ''",
+        "usableKwh, kWh"
+    })
     void the_unit_is_what_the_end_of_the_name_says(String field, String unit) {
         assertThat(Reference.unit(field)).isEqualTo(unit);
     }
@@ -57,12 +66,13 @@ class ReferenceTest {
                 fields.add(each.getKey());
             }
         });
-        List.copyOf(node.findValues("properties")).forEach(below -> below.properties().forEach(each -> {
-            if (each.getValue().has("description") && !each.getKey().equals("$schema")) {
-                fields.add(each.getKey());
-            }
-            fields.addAll(fields(each.getValue()));
-        }));
+        List.copyOf(node.findValues("properties"))
+                .forEach(below -> below.properties().forEach(each -> {
+                    if (each.getValue().has("description") && !each.getKey().equals("$schema")) {
+                        fields.add(each.getKey());
+                    }
+                    fields.addAll(fields(each.getValue()));
+                }));
         return fields;
     }
 }

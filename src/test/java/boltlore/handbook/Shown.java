@@ -57,11 +57,12 @@ final class Shown {
     }
 
     private String answer(String typed) {
-        List<String> words = new ArrayList<>(words(typed).subList(1, words(typed).size()));
+        List<String> words =
+                new ArrayList<>(words(typed).subList(1, words(typed).size()));
         CommandLine command = command(words);
-        for (Map.Entry<String, Path> apart :
-                Map.of("--out", folder.resolve("exports"), "--book", folder.resolve("book.db"))
-                        .entrySet()) {
+        for (Map.Entry<String, Path> apart : Map.of(
+                        "--out", folder.resolve("exports"), "--book", folder.resolve("book.db"))
+                .entrySet()) {
             if (command.getCommandSpec().findOption(apart.getKey()) != null && !words.contains(apart.getKey())) {
                 words.addAll(List.of(apart.getKey(), apart.getValue().toString()));
             }
@@ -97,7 +98,8 @@ final class Shown {
     public static void main(String... none) throws IOException {
         Path folder = Files.createDirectories(Path.of("target/handbook"));
         try (Stream<Path> pages = Files.list(Handbook.SOURCES)) {
-            for (Path page : pages.filter(each -> each.toString().endsWith(".md")).toList()) {
+            for (Path page :
+                    pages.filter(each -> each.toString().endsWith(".md")).toList()) {
                 Files.writeString(page, new Shown(folder).renewed(Files.readString(page)));
             }
         }

@@ -58,8 +58,12 @@ class WrittenCommandsTest {
 
     @Test
     void a_line_that_lacks_a_word_is_noticed() {
-        assertThat(refused("```sh\nboltlore film-check ORDER\n```\n")).singleElement().asString().contains("--record");
-        assertThat(refused("```sh\nboltlore film-check ORDER --record film.csv\n```\n")).isEmpty();
+        assertThat(refused("```sh\nboltlore film-check ORDER\n```\n"))
+                .singleElement()
+                .asString()
+                .contains("--record");
+        assertThat(refused("```sh\nboltlore film-check ORDER --record film.csv\n```\n"))
+                .isEmpty();
     }
 
     /** Where one is not, the renewed page lies in target/handbook; 'mvn exec:exec@renew-handbook' renews all in place. */
@@ -80,20 +84,24 @@ class WrittenCommandsTest {
     void an_answer_that_is_not_today_s_any_more_is_renewed_within_its_lines() {
         String written = "```shown 1-1\n$ boltlore orders pannier-van\nall of them\n…\n```\n";
 
-        assertThat(new Shown(folder).renewed(written)).contains("valid orders in all.").doesNotContain("all of them");
+        assertThat(new Shown(folder).renewed(written))
+                .contains("valid orders in all.")
+                .doesNotContain("all of them");
         assertThat(Shown.in(written)).isEqualTo(1);
     }
 
     private static List<String> unknown(String text) {
         List<String> unknown = new ArrayList<>();
         IN_THE_TEXT.matcher(text).results().map(found -> found.group(1)).forEach(line -> {
-            List<String> words = Stream.of(line.split("[\\s\\[\\]…|=]+"))
+            List<String> words = Stream.of(line.split("[\\s\\[\\]…|=]+", -1))
                     .filter(each -> !each.isEmpty())
                     .toList();
             CommandLine command = Shown.command(words);
             String path = command.getCommandSpec().qualifiedName(" ").replaceFirst("boltlore ?", "");
-            int depth = path.isEmpty() ? 0 : path.split(" ").length;
-            if (!command.getSubcommands().isEmpty() && words.size() > depth && words.get(depth).matches(NAME)) {
+            int depth = path.isEmpty() ? 0 : path.split(" ", -1).length;
+            if (!command.getSubcommands().isEmpty()
+                    && words.size() > depth
+                    && words.get(depth).matches(NAME)) {
                 unknown.add((path + " " + words.get(depth)).strip());
             }
             words.stream()
@@ -110,7 +118,8 @@ class WrittenCommandsTest {
             List<String> words = Shown.words(line);
             if (words.get(0).equals("boltlore")) {
                 try {
-                    Shown.command(List.of()).parseArgs(words.subList(1, words.size()).toArray(String[]::new));
+                    Shown.command(List.of())
+                            .parseArgs(words.subList(1, words.size()).toArray(String[]::new));
                 } catch (ParameterException wrong) {
                     refused.add(line + ": " + wrong.getMessage());
                 }

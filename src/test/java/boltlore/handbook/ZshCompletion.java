@@ -42,21 +42,22 @@ public final class ZshCompletion {
         arguments.forEach(each -> script.append(" \\\n        ").append(each));
         script.append('\n');
         if (!below.isEmpty()) {
-            dispatch(command, below);
+            dispatch(below);
         }
         script.append("}\n");
         below.forEach(each -> function(each.getCommandSpec()));
     }
 
-    private void dispatch(CommandSpec command, Set<CommandLine> below) {
+    private void dispatch(Set<CommandLine> below) {
         script.append("    case $state in\n    command)\n        local -a commands=(\n");
         below.forEach(each -> script.append("            ")
-                .append(quoted(each.getCommandName() + ":" + said(each.getCommandSpec().usageMessage().description())))
+                .append(quoted(each.getCommandName() + ":"
+                        + said(each.getCommandSpec().usageMessage().description())))
                 .append('\n'));
         script.append("        )\n        _describe command commands\n        ;;\n");
         script.append("    argument)\n        case $line[1] in\n");
-        below.forEach(each -> script.append("        %s) %s ;;\n"
-                .formatted(each.getCommandName(), functionName(each.getCommandSpec()))));
+        below.forEach(each -> script.append(
+                "        %s) %s ;;\n".formatted(each.getCommandName(), functionName(each.getCommandSpec()))));
         script.append("        esac\n        ;;\n    esac\n");
     }
 
@@ -83,7 +84,10 @@ public final class ZshCompletion {
                     .map(each -> each.toString().toLowerCase(java.util.Locale.ROOT))
                     .collect(Collectors.joining(" ", "(", ")"));
         }
-        return java.nio.file.Path.class.isAssignableFrom(type) || value.paramLabel().contains("ORDER") ? "_files" : " ";
+        return java.nio.file.Path.class.isAssignableFrom(type)
+                        || value.paramLabel().contains("ORDER")
+                ? "_files"
+                : " ";
     }
 
     private static String said(String... description) {

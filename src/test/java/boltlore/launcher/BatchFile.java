@@ -19,8 +19,11 @@ import java.util.regex.Pattern;
  */
 final class BatchFile {
 
-    /** @param code of the end;
-     * @param said on the error stream; @param started the command lines of programs, in order */
+    /**
+     * @param code with which it ended
+     * @param said on the error stream
+     * @param started the command lines of programs, in order
+     */
     record Run(int code, String said, List<String> started) {}
 
     private static final Pattern SET = Pattern.compile("set \"(\\w+)=(.*)\"");
@@ -79,7 +82,7 @@ final class BatchFile {
         }
         Matcher loop = FOR.matcher(line);
         if (loop.matches()) {
-            for (String each : loop.group(2).split(" ")) {
+            for (String each : loop.group(2).split(" ", -1)) {
                 follow(loop.group(3).replace("%%" + loop.group(1), each), arguments);
             }
             return;

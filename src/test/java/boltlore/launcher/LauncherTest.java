@@ -294,7 +294,9 @@ class LauncherTest {
         void takes_the_one_that_lies_in_it() throws Exception {
             Path own = Files.createDirectories(image.home().resolve("java/bin")).resolve("java");
             Files.writeString(own, "#!/bin/sh\nexec '" + System.getProperty("java.home") + "/bin/java' \"$@\"\n");
-            Files.copy(Path.of(System.getProperty("java.home"), "release"), image.home().resolve("java/release"));
+            Files.copy(
+                    Path.of(System.getProperty("java.home"), "release"),
+                    image.home().resolve("java/release"));
             assertThat(own.toFile().setExecutable(true)).isTrue();
 
             assertThat(image.run(Map.of("JAVA_HOME", "/nowhere"), "kit")).isEqualTo(new Run(0, "kit\n", ""));

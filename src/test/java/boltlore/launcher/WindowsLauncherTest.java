@@ -75,7 +75,10 @@ class WindowsLauncherTest {
 
     @Test
     void passes_further_flags_on() throws IOException {
-        assertThat(run(Set.of(JAR), Map.of("BOLTLORE_JVM_FLAGS", "-Xmx1g"), "kit").started().get(1)).contains(" -Xmx1g -jar ");
+        assertThat(run(Set.of(JAR), Map.of("BOLTLORE_JVM_FLAGS", "-Xmx1g"), "kit")
+                        .started()
+                        .get(1))
+                .contains(" -Xmx1g -jar ");
     }
 
     @Test
