@@ -68,7 +68,7 @@ final class KitSheets {
     private static List<Report> reports(KitInWork kit) {
         KitTrades trades = KitTrades.of(kit, OrderKit.misfits(kit.plan(), kit.bill().resolved()));
         List<Supplier<Report>> all = new ArrayList<>(OrderSheets.prepare(
-                kit, QuoteOptions.pricing(kit, TradeOption.Given.NONE), trades.found(), true));
+                kit, QuoteOptions.pricing(kit, TradeOption.Given.NONE), trades, true));
         trades.results().values().stream()
                 .flatMap(List::stream)
                 .flatMap(result -> result.sheets().stream())
