@@ -27,16 +27,16 @@ final class CableFacts {
                     + " 50 0.393, 70 0.277, 95 0.210, 120 0.164, 150 0.132, 185 0.108, 240 0.0817, 300 0.0654,"
                     + " 400 0.0495, 500 0.0391, 630 0.0292");
 
-    /** Resistivity of annealed copper at 20 °C in Ω mm²/km (IEC 60028): no conductor of the full area has less. */
+    /** Resistivity of annealed copper at 20 °C in Ω mm²/km (IEC 60028; from memory): no conductor of the full area has less. */
     private static final BigDecimal COPPER = new BigDecimal("17.241");
 
     /** Above that of solid copper, for areas that the table does not name: common practice, no source. */
     private static final BigDecimal STRANDED = new BigDecimal("1.2");
 
-    /** Below 0 °C, where copper would have no resistance (IEC 60364-5-54, table A.54.1). */
+    /** Below 0 °C, where copper would have no resistance (IEC 60364-5-54, table A.54.1; from memory). */
     private static final double BETA = 234.5;
 
-    /** That copper may reach in a short circuit with thermosetting insulation, in °C (IEC 60364-4-43, table 43A). */
+    /** That copper may reach in a short circuit with thermosetting insulation, in °C (IEC 60364-4-43, table 43A; from memory). */
     private static final double HOTTEST_SHORTED = 250;
 
     private CableFacts() {}
@@ -69,7 +69,7 @@ final class CableFacts {
                 cable.ohmPerKm().compareTo(least) >= 0 && cable.ohmPerKm().compareTo(most) <= 0,
                 Digits.plain(cable.ohmPerKm()) + " Ω/km",
                 "from " + Digits.plain(least) + " (solid copper) to " + Digits.plain(most)
-                        + " Ω/km (IEC 60228, class 5)");
+                        + " Ω/km (IEC 60228:2004, table 3, class 5)");
     }
 
     /** @return the most in A that a cable carries that lies alone in air of 30 °C, with its copper at that temperature */
@@ -82,7 +82,7 @@ final class CableFacts {
 
     /**
      * I = 22.9 S^0.644 goes within 4 % through what IEC 60364-5-52 has for single cores with 90 °C, spaced in free air of 30 °C
-     * (table B.52.12, method G, from memory); heat given off grows with what copper is warmer than air (IEC 60287-1-1). No
+     * (table B.52.12, method G, from memory); heat given off grows with what copper is warmer than air (IEC 60287-1-1, from memory). No
      * cable of a vehicle lies better, so that what is above is a slip; what is below is for whoever knows how it lies.
      */
     private static Optional<Remark> current(Family family, PowerCable cable) {
@@ -93,10 +93,10 @@ final class CableFacts {
                 cable.amps().compareTo(most) <= 0,
                 Digits.plain(cable.amps()) + " A",
                 "at most " + Digits.plain(most) + " A: a single core of " + Digits.plain(cable.areaMm2())
-                        + " mm² alone in air of 30 °C, its copper at " + cable.hottestC() + " °C (IEC 60364-5-52)");
+                        + " mm² alone in air of 30 °C, its copper at " + cable.hottestC() + " °C (workshop's own value, check before use)");
     }
 
-    /** @return k in A √s / mm² of copper that is heated from that temperature to 250 °C (IEC 60364-5-54, annex A) */
+    /** @return k in A √s / mm² of copper that is heated from that temperature to 250 °C (IEC 60364-5-54, annex A; from memory) */
     static BigDecimal mostK(int hottestC) {
         double k = 226 * StrictMath.sqrt(StrictMath.log((BETA + HOTTEST_SHORTED) / (BETA + hottestC)));
         return BigDecimal.valueOf(k).setScale(0, RoundingMode.HALF_UP);
@@ -111,7 +111,7 @@ final class CableFacts {
                 cable.kFactor().compareTo(most) <= 0,
                 "'kFactor' " + Digits.plain(cable.kFactor()),
                 "at most " + Digits.plain(most) + ": copper heated from " + cable.hottestC()
-                        + " to 250 °C (IEC 60364-5-54, annex A)");
+                        + " to 250 °C (workshop's own value, check before use)");
     }
 
     private static Optional<Remark> found(

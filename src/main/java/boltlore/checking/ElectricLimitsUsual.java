@@ -21,13 +21,13 @@ final class ElectricLimitsUsual {
     /** Energy that may stay on what people touch, in J (ISO 6469-3, UN Regulation 100; from memory). */
     private static final BigDecimal Y_JOULE = new BigDecimal("0.2");
 
-    /** Of a drop of voltage, in %: IEC 60364-5-52, annex G, for other uses than lighting from a public network. */
+    /** Of a drop of voltage, in %: IEC 60364-5-52, annex G, for other uses than lighting from a public network; from memory. */
     private static final BigDecimal DROP_PERCENT = BigDecimal.valueOf(5);
 
     /** Between a battery and the first fuse, in mm: common practice, no source. */
     private static final BigDecimal UNFUSED_MM = BigDecimal.valueOf(1_000);
 
-    /** At 30 mA, in ms (IEC 61008-1 and 61009-1, table of break times at the rated residual current). */
+    /** At 30 mA, in ms (IEC 61008-1 and 61009-1, table of break times at the rated residual current; from memory). */
     private static final int SLOWEST_MS = 300;
 
     /** Between the poles of one device, in µF, and to the chassis, in nF: common practice, no source. */
@@ -50,8 +50,8 @@ final class ElectricLimitsUsual {
     private Stream<Remark> all() {
         ElectricLimits limits = family.electrics().limits();
         if (limits != null) {
-            atMost("limits", "yJoule", limits.yJoule(), Y_JOULE, "J on what people may touch (ISO 6469-3)");
-            atMost("limits", "dropPercent", limits.dropPercent(), DROP_PERCENT, "% (IEC 60364-5-52, annex G)");
+            atMost("limits", "yJoule", limits.yJoule(), Y_JOULE, "J on what people may touch (workshop's own value, check before use)");
+            atMost("limits", "dropPercent", limits.dropPercent(), DROP_PERCENT, "% (common practice)");
             BigDecimal unfused = limits.unfusedMm() == null ? null : BigDecimal.valueOf(limits.unfusedMm());
             atMost(
                     "limits",
@@ -71,7 +71,7 @@ final class ElectricLimitsUsual {
                 "withinMilliseconds",
                 BigDecimal.valueOf(outlet.withinMilliseconds()),
                 BigDecimal.valueOf(SLOWEST_MS),
-                "ms at its residual current (IEC 61009-1)");
+                "ms at its residual current (workshop's own value, check before use)");
     }
 
     private void capacitor(Capacitor capacitor) {

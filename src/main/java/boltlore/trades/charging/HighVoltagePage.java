@@ -55,6 +55,8 @@ final class HighVoltagePage {
             .decimal("drop-percent", "Voltage drop", "%", 2, check -> ofDrop(check, VoltageDrop::percent))
             .text("other-end", "Fed from the other end, protected by", 40, HighVoltagePage::otherEnd);
 
+    private static final BigDecimal HARMLESS_JOULE = new BigDecimal("0.2");
+
     private HighVoltagePage() {}
 
     static PageBuilder compose(Charging charging, Workshop workshop, String footer) {
@@ -171,7 +173,7 @@ final class HighVoltagePage {
 
     private static void precharge(ParticularsBuilder says, Precharge precharge, PrechargeResistor resistor, Pack pack) {
         BigDecimal volts = pack.highestVolts();
-        says.say("link", "DC link", link(precharge))
+        says.say("link", "DC link", link(precharge, volts))
                 .say("precharge", "Precharge", pulse(precharge, volts))
                 .say("close", "Main contactor closes", CLOSES)
                 .say("abort", "Precharge aborts", aborts(precharge, resistor, volts));
@@ -184,9 +186,15 @@ final class HighVoltagePage {
                 + " J in a resistor rated " + NumberFormats.number(resistor.pulseJoule(), 0) + " J a pulse";
     }
 
-    private static String link(Precharge precharge) {
+    /** Above 0.2 J what stays in the link hurts whoever touches it (ISO 6469-3, from memory). */
+    private static String link(Precharge precharge, BigDecimal volts) {
+        BigDecimal joules = precharge.joules(volts);
+        String holds = joules.compareTo(HARMLESS_JOULE) > 0
+                ? "; full it holds " + NumberFormats.number(joules, 1)
+                        + " J, which can kill: dead only once discharged and proved so"
+                : "";
         return NumberFormats.number(precharge.microfarad(), 0) + " µF through "
-                + NumberFormats.ohm(precharge.resistorOhm());
+                + NumberFormats.ohm(precharge.resistorOhm()) + holds;
     }
 
     private static String pulse(Precharge precharge, BigDecimal volts) {
