@@ -60,10 +60,10 @@ final class ShopPlausible {
                     Digits.plain(one) + " kg for one person",
                     "at most " + MOST_FOR_ONE_KG + " kg, the reference mass of ISO 11228-1"));
         }
-        if (two.compareTo(one) < 0 || two.compareTo(one.min(MOST_FOR_ONE_KG).multiply(PERSONS)) > 0) {
+        if (two.compareTo(one.min(MOST_FOR_ONE_KG).multiply(PERSONS)) > 0) {
             remarks.add(lifting(
                     Digits.plain(two) + " kg for two persons, " + Digits.plain(one) + " kg for one",
-                    "more than one lifts, and at most twice as much"));
+                    "at most twice what one lifts"));
         }
         return remarks.stream();
     }

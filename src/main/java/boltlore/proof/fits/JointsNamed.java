@@ -8,7 +8,6 @@ import boltlore.catalogue.JointFacts;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Mounting;
 import boltlore.catalogue.Need;
-import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
 import boltlore.catalogue.ThreadName;
 import boltlore.logic.All;
@@ -34,11 +33,15 @@ import java.util.stream.Stream;
  */
 final class JointsNamed {
 
-    /** Up to that thread bolts hold covers and housings; common practice, no source. */
+    /** Smaller ones hold covers and housings, locked or not, and larger ones what is heavy; common practice, no source. */
     private static final BigDecimal LARGE_ABOVE_MM = BigDecimal.valueOf(8);
 
-    /** Bolts that a line brings, at its own position or at a joint that several share. */
-    private record Bolted(Line line, String joint, Set<PartNumber> bolts) {}
+    /**
+     * Bolts that a line brings, at its own position or at a joint that several share.
+     *
+     * @param locking whether self-locking nuts come with the line
+     */
+    private record Bolted(Line line, String joint, Set<PartNumber> bolts, boolean locking) {}
 
     private final KitView kit;
     private final FamilyPlan plan;
@@ -108,7 +111,7 @@ final class JointsNamed {
     private Stream<FitFinding.Possible> of(Position position, boolean signed, FitFinding kind) {
         return position.lines().stream()
                 .flatMap(this::bolted)
-                .filter(bolted -> signed || bolted.bolts().stream().anyMatch(this::isCritical))
+                .filter(bolted -> signed || bolted.bolts().stream().anyMatch(bolt -> isCritical(bolt, bolted.locking())))
                 .map(bolted -> unnamed(position, bolted, signed, kind))
                 .filter(possible -> !possible.when().equals(Optional.of(Any.NEVER)));
     }
@@ -122,7 +125,9 @@ final class JointsNamed {
                 .filter(need -> isBolt(need.part()))
                 .forEach(need -> byJoint.computeIfAbsent(joint(need), joint -> new TreeSet<>())
                         .add(need.part()));
-        return byJoint.entrySet().stream().map(entry -> new Bolted(line, entry.getKey(), entry.getValue()));
+        boolean locking = Stream.concat(line.needs().stream(), plan.needsOf(line.part()).stream())
+                .anyMatch(this::isLocking);
+        return byJoint.entrySet().stream().map(entry -> new Bolted(line, entry.getKey(), entry.getValue(), locking));
     }
 
     private static String joint(Need need) {
@@ -134,20 +139,24 @@ final class JointsNamed {
         return fixing != null && fixing.isBolt();
     }
 
-    /** Something keeps it from coming loose, or it is large. */
-    private boolean isCritical(PartNumber number) {
-        Part bolt = plan.part(number);
-        Fixing fixing = bolt.fixing();
-        boolean locked = fixing != null
-                && (fixing.threadLock() != null
-                        || plan.needsOf(number).stream()
-                                .map(need -> plan.part(need.part()).fixing())
-                                .anyMatch(nut -> nut != null && nut.prevailing() != null));
-        return locked
-                || (fixing != null
-                        && ThreadName.of(fixing.thread())
-                                .filter(thread -> thread.diameterMm().compareTo(LARGE_ABOVE_MM) > 0)
-                                .isPresent());
+    private boolean isLocking(Need need) {
+        Fixing nut = plan.part(need.part()).fixing();
+        return nut != null && nut.prevailing() != null;
+    }
+
+    /** It is larger than M8, or an M8 that something keeps from coming loose. */
+    private boolean isCritical(PartNumber number, boolean locking) {
+        Fixing fixing = plan.part(number).fixing();
+        if (fixing == null) {
+            return false;
+        }
+        boolean locked = locking
+                || fixing.threadLock() != null
+                || plan.needsOf(number).stream().anyMatch(this::isLocking);
+        return ThreadName.of(fixing.thread())
+                .map(thread -> thread.diameterMm().compareTo(LARGE_ABOVE_MM))
+                .filter(compared -> compared > 0 || (compared == 0 && locked))
+                .isPresent();
     }
 
     private FitFinding.Possible unnamed(Position position, Bolted bolted, boolean signed, FitFinding kind) {

@@ -169,8 +169,9 @@ class BrakingTest {
         assertThat(BrakingTrade.reserve(reserve("40", 4, "1.4")))
                 .extracting(Finding::says)
                 .containsExactly(
-                        "With a dead pump 3 full applications start with 40 kPa of vacuum or more, fewer than the"
-                                + " 4 wanted: fit a larger reservoir, or let the pump start earlier.");
+                        "With a dead pump 3 full applications start with 40 kPa of vacuum or more. Vehicles are"
+                                + " approved with 4 (Directive 71/320/EEC, Annex I): fit a larger reservoir, or let the pump"
+                                + " start earlier.");
         assertThat(BrakingTrade.reserve(reserve("34.1", 4, "1.4"))).hasSize(1);
         assertThat(BrakingTrade.reserve(reserve("34", 4, "1.4"))).isEmpty();
     }
