@@ -84,9 +84,11 @@ final class ShopPlausible {
         Set<String> known = Set.of(Locale.getISOCountries());
         union.stream()
                 .filter(country -> !known.contains(country))
-                .forEach(country -> remarks.add(union(country + ", which is no country", "codes of ISO 3166-1 alpha-2")));
+                .forEach(country ->
+                        remarks.add(union(country + ", which is no country", "codes of ISO 3166-1 alpha-2")));
         if (!union.isEmpty() && !home.isEmpty() && !union.contains(home)) {
-            remarks.add(union("a union without " + home + ", from where is sent", "the consignor's own union, or none"));
+            remarks.add(
+                    union("a union without " + home + ", from where is sent", "the consignor's own union, or none"));
         }
         if (union.stream().anyMatch(EUROPEAN::contains)) {
             union.stream()

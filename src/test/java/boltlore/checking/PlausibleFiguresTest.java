@@ -30,9 +30,7 @@ class PlausibleFiguresTest {
         try (Stream<Path> all = Files.walk(Path.of("catalog"))) {
             for (Path each : all.toList()) {
                 Files.copy(
-                        each,
-                        folder.resolve(Path.of("catalog").relativize(each)),
-                        StandardCopyOption.REPLACE_EXISTING);
+                        each, folder.resolve(Path.of("catalog").relativize(each)), StandardCopyOption.REPLACE_EXISTING);
             }
         }
         String text = Files.readString(folder.resolve(file));

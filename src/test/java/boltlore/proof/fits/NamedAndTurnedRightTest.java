@@ -41,9 +41,11 @@ class NamedAndTurnedRightTest {
 
         /** The pick-up without the line of joints.json that names that position. */
         private static Planted without(String position) {
-            return demo().rewriting("families/stook-pickup/joints.json", text -> text.lines()
-                    .filter(line -> !line.contains("{\"position\": \"" + position + "\","))
-                    .collect(Collectors.joining("\n")));
+            return demo().rewriting(
+                            "families/stook-pickup/joints.json",
+                            text -> text.lines()
+                                    .filter(line -> !line.contains("{\"position\": \"" + position + "\","))
+                                    .collect(Collectors.joining("\n")));
         }
     }
 
@@ -60,23 +62,29 @@ class NamedAndTurnedRightTest {
     @Nested
     class An_earth_strap {
 
-        private static final String FACE = ", {\"kind\": \"earth\", \"size\": \"20\", \"count\": 1, \"treat\": \"masked\"}";
+        private static final String FACE =
+                ", {\"kind\": \"earth\", \"size\": \"20\", \"count\": 1, \"treat\": \"masked\"}";
 
         @Test
         void is_bolted_to_bare_metal() {
             assertThat(demo().rewriting(
                                     "parts/pannier-drive.json",
                                     text -> text.lines()
-                                                    .map(line -> line.contains("\"part\": \"PV-CR-E\"") ? line.replace(FACE, "") : line)
-                                                    .reduce((one, other) -> one + "\n" + other)
-                                                    .orElseThrow())
+                                            .map(line -> line.contains("\"part\": \"PV-CR-E\"")
+                                                    ? line.replace(FACE, "")
+                                                    : line)
+                                            .reduce((one, other) -> one + "\n" + other)
+                                            .orElseThrow())
                             .found(VAN))
                     .containsExactly("earth strap on a coat: cradle-early (drive-bonding)");
         }
 
         @Test
         void is_bolted_to_something_that_is_there() {
-            assertThat(demo().inFits(VAN, "\"from\": \"rear-carrier\", \"when\": {\"battery\": \"two-strings\"}", "\"from\": \"condenser\", \"when\": {\"battery\": \"two-strings\"}")
+            assertThat(demo().inFits(
+                                    VAN,
+                                    "\"from\": \"rear-carrier\", \"when\": {\"battery\": \"two-strings\"}",
+                                    "\"from\": \"condenser\", \"when\": {\"battery\": \"two-strings\"}")
                             .found(VAN))
                     .containsExactly("earth strap loose: bonding-straps (condenser)");
         }
@@ -116,6 +124,8 @@ class NamedAndTurnedRightTest {
                                 .replace("\"ST-HTB-R\"", "\"ST-HTB-L\"")
                                 .replace("\"ST-HTB-X\"", "\"ST-HTB-R\""))
                 .found(PICKUP);
-        assertThat(found).hasSize(2).allMatch(title -> title.startsWith("made for another vehicle: motor-tank-bracket-"));
+        assertThat(found)
+                .hasSize(2)
+                .allMatch(title -> title.startsWith("made for another vehicle: motor-tank-bracket-"));
     }
 }
