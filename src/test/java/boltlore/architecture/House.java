@@ -44,7 +44,7 @@ final class House {
             bring: catalogue catalogue.json csv faults grid grid.ods json measure report report.xlsx
             exports: faults json report
             proof: catalogue choices faults findings logic measure order resolution
-            proof.fits: catalogue choices findings logic measure proof resolution
+            proof.fits: catalogue choices findings logic measure proof
             answers: bill catalogue choices explanation faults findings measure order proof.fits resolution
                 resolution.rules
             proof.kinds: catalogue choices findings logic measure proof proof.fits resolution

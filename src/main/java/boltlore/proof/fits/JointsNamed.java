@@ -15,7 +15,6 @@ import boltlore.logic.Any;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
 import boltlore.proof.KitView;
-import boltlore.resolution.FamilyPlan;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -44,11 +43,9 @@ final class JointsNamed {
     private record Bolted(Line line, String joint, Set<PartNumber> bolts, boolean locking) {}
 
     private final KitView kit;
-    private final FamilyPlan plan;
 
     private JointsNamed(KitView kit) {
         this.kit = kit;
-        this.plan = new FamilyPlan(kit.catalogue(), kit.family());
     }
 
     static List<FitFinding.Possible> heavy(KitView kit) {
@@ -121,13 +118,22 @@ final class JointsNamed {
         if (isBolt(line.part())) {
             byJoint.put("", new TreeSet<>(Set.of(line.part())));
         }
-        Stream.concat(line.needs().stream(), plan.needsOf(line.part()).stream())
+        Stream.concat(line.needs().stream(), needsOf(line.part()))
                 .filter(need -> isBolt(need.part()))
                 .forEach(need -> byJoint.computeIfAbsent(joint(need), joint -> new TreeSet<>())
                         .add(need.part()));
-        boolean locking = Stream.concat(line.needs().stream(), plan.needsOf(line.part()).stream())
+        boolean locking = Stream.concat(line.needs().stream(), needsOf(line.part()))
                 .anyMatch(this::isLocking);
         return byJoint.entrySet().stream().map(entry -> new Bolted(line, entry.getKey(), entry.getValue(), locking));
+    }
+
+    /** In every family, and in this one. */
+    private Stream<Need> needsOf(PartNumber number) {
+        return Stream.concat(
+                kit.catalogue().part(number).needs().stream(),
+                kit.family().companions().stream()
+                        .filter(companion -> companion.part().equals(number))
+                        .flatMap(companion -> companion.needs().stream()));
     }
 
     private static String joint(Need need) {
@@ -135,24 +141,24 @@ final class JointsNamed {
     }
 
     private boolean isBolt(PartNumber part) {
-        Fixing fixing = plan.part(part).fixing();
+        Fixing fixing = kit.catalogue().part(part).fixing();
         return fixing != null && fixing.isBolt();
     }
 
     private boolean isLocking(Need need) {
-        Fixing nut = plan.part(need.part()).fixing();
+        Fixing nut = kit.catalogue().part(need.part()).fixing();
         return nut != null && nut.prevailing() != null;
     }
 
     /** It is larger than M8, or an M8 that something keeps from coming loose. */
     private boolean isCritical(PartNumber number, boolean locking) {
-        Fixing fixing = plan.part(number).fixing();
+        Fixing fixing = kit.catalogue().part(number).fixing();
         if (fixing == null) {
             return false;
         }
         boolean locked = locking
                 || fixing.threadLock() != null
-                || plan.needsOf(number).stream().anyMatch(this::isLocking);
+                || needsOf(number).anyMatch(this::isLocking);
         return ThreadName.of(fixing.thread())
                 .map(thread -> thread.diameterMm().compareTo(LARGE_ABOVE_MM))
                 .filter(compared -> compared > 0 || (compared == 0 && locked))
