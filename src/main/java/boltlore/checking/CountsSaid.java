@@ -16,8 +16,26 @@ import java.util.stream.Stream;
 final class CountsSaid {
 
     private static final List<String> NUMBERS = List.of(
-            "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
-            "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty");
+            "one",
+            "two",
+            "three",
+            "four",
+            "five",
+            "six",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen",
+            "seventeen",
+            "eighteen",
+            "nineteen",
+            "twenty");
 
     /** At most two words between number and thing: 'four through bolts'. */
     private static final Pattern COUNTED = Pattern.compile("\\b(" + String.join("|", NUMBERS)
@@ -28,10 +46,9 @@ final class CountsSaid {
     private CountsSaid() {}
 
     static Stream<Remark> remarks(Catalogue catalogue) {
-        Stream<Remark> ofParts = catalogue.parts().values().stream()
-                .flatMap(part -> of(Said.part(part), part.needs().stream()));
-        return Stream.concat(
-                ofParts, catalogue.families().values().stream().flatMap(CountsSaid::ofFamily));
+        Stream<Remark> ofParts =
+                catalogue.parts().values().stream().flatMap(part -> of(Said.part(part), part.needs().stream()));
+        return Stream.concat(ofParts, catalogue.families().values().stream().flatMap(CountsSaid::ofFamily));
     }
 
     private static Stream<Remark> ofFamily(Family family) {

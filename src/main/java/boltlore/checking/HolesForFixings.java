@@ -1,9 +1,8 @@
 package boltlore.checking;
 
-import boltlore.measure.PartNumber;
-import boltlore.catalogue.Fits;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
+import boltlore.catalogue.Fits;
 import boltlore.catalogue.Fixing;
 import boltlore.catalogue.Hole;
 import boltlore.catalogue.Line;
@@ -12,6 +11,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
 import boltlore.catalogue.ThreadName;
 import boltlore.measure.Digits;
+import boltlore.measure.PartNumber;
 import boltlore.resolution.FamilyPlan;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -53,8 +53,7 @@ final class HolesForFixings {
                 ? Stream.empty()
                 : position.lines().stream()
                         .filter(line -> plan.part(line.part()).holes().isEmpty())
-                        .flatMap(line -> Stream.concat(
-                                        line.needs().stream(), plan.needsOf(line.part()).stream())
+                        .flatMap(line -> Stream.concat(line.needs().stream(), plan.needsOf(line.part()).stream())
                                 .filter(need -> bolt(need).isPresent() && !follows(need.part()))
                                 .map(need -> new Remark(
                                         Said.line(family, line),

@@ -60,10 +60,10 @@ final class ShopPlausible {
                     Digits.plain(one) + " kg for one person",
                     "at most " + MOST_FOR_ONE_KG + " kg, the reference mass of ISO 11228-1"));
         }
-        if (two.compareTo(one) < 0 || two.compareTo(one.min(MOST_FOR_ONE_KG).multiply(PERSONS)) > 0) {
+        if (two.compareTo(one.min(MOST_FOR_ONE_KG).multiply(PERSONS)) > 0) {
             remarks.add(lifting(
                     Digits.plain(two) + " kg for two persons, " + Digits.plain(one) + " kg for one",
-                    "more than one lifts, and at most twice as much"));
+                    "at most twice what one lifts"));
         }
         return remarks.stream();
     }
@@ -84,9 +84,11 @@ final class ShopPlausible {
         Set<String> known = Set.of(Locale.getISOCountries());
         union.stream()
                 .filter(country -> !known.contains(country))
-                .forEach(country -> remarks.add(union(country + ", which is no country", "codes of ISO 3166-1 alpha-2")));
+                .forEach(country ->
+                        remarks.add(union(country + ", which is no country", "codes of ISO 3166-1 alpha-2")));
         if (!union.isEmpty() && !home.isEmpty() && !union.contains(home)) {
-            remarks.add(union("a union without " + home + ", from where is sent", "the consignor's own union, or none"));
+            remarks.add(
+                    union("a union without " + home + ", from where is sent", "the consignor's own union, or none"));
         }
         if (union.stream().anyMatch(EUROPEAN::contains)) {
             union.stream()

@@ -117,7 +117,8 @@ final class StationsPlausible {
                 .toList();
         boolean lonely = beside.stream().noneMatch(other -> differ(own, other) < FROM_MM);
         return beside.stream()
-                .filter(other -> lonely && isTenfold(own, family.weights().positions().get(other.name())))
+                .filter(other ->
+                        lonely && isTenfold(own, family.weights().positions().get(other.name())))
                 .findFirst()
                 .map(other -> new Remark(
                         said(position),
@@ -141,15 +142,14 @@ final class StationsPlausible {
         return family.fits().shafts().stream()
                 .flatMap(shaft -> Stream.concat(shaft.from().stream(), shaft.to().stream())
                         .map(Fits.Flange::stationMm)
-                        .filter(station ->
-                                station < -wheelbaseMm / LARGEST_SHARE
-                                        || station > wheelbaseMm + wheelbaseMm / LARGEST_SHARE)
+                        .filter(station -> station < -wheelbaseMm / LARGEST_SHARE
+                                || station > wheelbaseMm + wheelbaseMm / LARGEST_SHARE)
                         .map(station -> new Remark(
                                 "position " + family.name() + "/" + shaft.position(),
                                 Check.STATION,
                                 "a flange " + station + " mm behind the front axle",
-                                "one within a quarter of the wheelbase of " + wheelbaseMm + " mm ahead of the front axle"
-                                        + " and behind the rear one",
+                                "one within a quarter of the wheelbase of " + wheelbaseMm
+                                        + " mm ahead of the front axle" + " and behind the rear one",
                                 "Measure from the front axle; correct 'shafts' in fits.json")));
     }
 

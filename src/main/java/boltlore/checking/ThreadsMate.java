@@ -52,8 +52,8 @@ final class ThreadsMate {
     private Stream<Remark> of(Position position) {
         return position.lines().stream().flatMap(line -> {
             List<Brought> all = brought(line);
-            List<Brought> nuts =
-                    new ArrayList<>(all.stream().filter(each -> each.fixing().isNut()).toList());
+            List<Brought> nuts = new ArrayList<>(
+                    all.stream().filter(each -> each.fixing().isNut()).toList());
             all.stream()
                     .filter(Brought::isBolt)
                     .forEach(bolt -> needed(plan.needsOf(bolt.part().number()), bolt.many())

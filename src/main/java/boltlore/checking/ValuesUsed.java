@@ -81,8 +81,9 @@ final class ValuesUsed {
 
     private Stream<Remark> of(Option option) {
         Set<String> used = mentioned.getOrDefault(option.name(), Set.of());
-        List<String> unused =
-                option.valueNames().stream().filter(value -> !used.contains(value)).toList();
+        List<String> unused = option.valueNames().stream()
+                .filter(value -> !used.contains(value))
+                .toList();
         Option.Group group = option.group();
         if (group != null) {
             return used.isEmpty()

@@ -82,8 +82,10 @@ record KitsTogether(CatalogueSession session, List<OrderKit> kits) {
         LocalDate today = LocalDate.now(ZoneId.systemDefault());
         Map<String, KitTrades> each = new ConcurrentHashMap<>();
         kits.parallelStream()
-                .forEach(kit -> bill(kit).forEach(bill -> each.put(
-                        kit.order().name(), KitTrades.of(new KitInWork(plan(bill), bill, today), kit.misfits()))));
+                .forEach(kit -> bill(kit)
+                        .forEach(bill -> each.put(
+                                kit.order().name(),
+                                KitTrades.of(new KitInWork(plan(bill), bill, today), kit.misfits()))));
         return each;
     }
 

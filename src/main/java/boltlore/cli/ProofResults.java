@@ -33,8 +33,7 @@ final class ProofResults implements ProofTask.Done {
     private final List<String> written = new ArrayList<>();
     private final List<Fault> faults = new ArrayList<>();
 
-    private ProofResults(
-            List<FamilyProof> proofs, List<TrialKits> trials, List<Witnesses.Witness> witnesses) {
+    private ProofResults(List<FamilyProof> proofs, List<TrialKits> trials, List<Witnesses.Witness> witnesses) {
         this.proofs = proofs;
         this.trials = trials;
         this.witnesses = witnesses;

@@ -21,9 +21,11 @@ final class StoppedSheets {
         this.each = kits.tradesOfEach();
     }
 
-    /** Whether some order is stopped, be it by another trade. */
+    /** Whether some order is stopped, be it by another trade; what only its shipping waits for stops nothing before. */
     boolean any() {
-        return each.values().stream().anyMatch(KitTrades::stops);
+        return each.values().stream()
+                .flatMap(trades -> trades.stops(trade))
+                .anyMatch(finding -> !finding.kind().room().equals("ship"));
     }
 
     /**

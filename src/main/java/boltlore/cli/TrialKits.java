@@ -82,6 +82,11 @@ record TrialKits(Family family, int kits, boolean complete, List<Answer.Defect> 
         }
 
         @Override
+        public boolean leavesOutUnused() {
+            return true;
+        }
+
+        @Override
         public List<Statement> statements(FamilyView family) {
             return List.of();
         }
@@ -148,7 +153,8 @@ record TrialKits(Family family, int kits, boolean complete, List<Answer.Defect> 
         if (bill == null) {
             return List.of();
         }
-        KitInWork kit = new KitInWork(session.plan(choices.family().name()), bill, LocalDate.now(ZoneId.systemDefault()));
+        KitInWork kit =
+                new KitInWork(session.plan(choices.family().name()), bill, LocalDate.now(ZoneId.systemDefault()));
         return Trades.ALL.stream()
                 .filter(trade -> OF_TRADES.contains(trade.name()))
                 .flatMap(trade -> findings(trade, kit))

@@ -68,8 +68,8 @@ public record TradeResult(String folder, Findings findings, List<Sheet> sheets, 
     /** With each report as that function makes it. */
     public TradeResult each(UnaryOperator<Report> as) {
         List<Sheet> others = sheets.stream()
-                .map(sheet -> new Sheet(
-                        sheet.folder(), () -> as.apply(sheet.report().get()), sheet.beside(), sheet.always()))
+                .map(sheet ->
+                        new Sheet(sheet.folder(), () -> as.apply(sheet.report().get()), sheet.beside(), sheet.always()))
                 .toList();
         return new TradeResult(folder, findings, others, apart);
     }

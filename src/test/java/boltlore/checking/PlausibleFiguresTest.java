@@ -30,9 +30,7 @@ class PlausibleFiguresTest {
         try (Stream<Path> all = Files.walk(Path.of("catalog"))) {
             for (Path each : all.toList()) {
                 Files.copy(
-                        each,
-                        folder.resolve(Path.of("catalog").relativize(each)),
-                        StandardCopyOption.REPLACE_EXISTING);
+                        each, folder.resolve(Path.of("catalog").relativize(each)), StandardCopyOption.REPLACE_EXISTING);
             }
         }
         String text = Files.readString(folder.resolve(file));
@@ -75,7 +73,7 @@ class PlausibleFiguresTest {
 
     /** ISO 11228-1: 25 kg as reference mass, from memory. */
     @ParameterizedTest
-    @CsvSource({"23, 40, 0", "25, 50, 0", "26, 40, 1", "23, 47, 1", "23, 20, 1", "230, 400, 2"})
+    @CsvSource({"23, 40, 0", "25, 50, 0", "26, 40, 1", "23, 47, 1", "230, 400, 2"})
     void people_lift_what_people_can(String one, String two, int remarks) throws IOException {
         assertThat(remarks(
                         "workshop/shipping.json",

@@ -1,6 +1,5 @@
 package boltlore.demo;
 
-import boltlore.resolution.FamilyPlan;
 import boltlore.bill.Bill;
 import boltlore.bill.BillMaker;
 import boltlore.catalogue.Catalogue;
@@ -8,6 +7,7 @@ import boltlore.catalogue.json.CatalogueReader;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;
 import boltlore.order.json.OrderReader;
+import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.rules.RuleResolver;

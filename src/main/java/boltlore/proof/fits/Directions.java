@@ -4,6 +4,7 @@ import boltlore.catalogue.Fits;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Port;
 import boltlore.logic.All;
+import boltlore.logic.Any;
 import boltlore.proof.KitView;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,11 +18,10 @@ final class Directions {
     static List<FitFinding.Possible> findings(KitView kit) {
         List<FitFinding.Possible> all = new ArrayList<>();
         for (Fits.Run run : kit.family().fits().runs()) {
-            run.steps().stream().distinct().forEach(step -> Join.Lines.at(kit, step)
-                    .forEach(line -> {
-                        add(kit, run, step, line, step.in(), Port.Way.OUT, all);
-                        add(kit, run, step, line, step.out(), Port.Way.IN, all);
-                    }));
+            run.steps().stream().distinct().forEach(step -> {
+                add(kit, run, step, step.in(), Port.Way.OUT, all);
+                add(kit, run, step, step.out(), Port.Way.IN, all);
+            });
         }
         return all;
     }
@@ -30,25 +30,29 @@ final class Directions {
             KitView kit,
             Fits.Run run,
             Fits.Step step,
-            Line line,
             String port,
             Port.Way wrong,
             List<FitFinding.Possible> all) {
-        if (way(Join.Lines.port(kit, line, port)) != wrong) {
+        List<Line> turned = Join.Lines.at(kit, step)
+                .filter(line -> way(Join.Lines.port(kit, line, port)) == wrong)
+                .toList();
+        if (turned.isEmpty()) {
             return;
         }
         all.add(FitFinding.FLOWS_BACKWARDS.when(
                 All.of(
                         kit.kit().unfolded(run.required()),
                         kit.kit().unfolded(step.when()),
-                        kit.kit().in(line.name())),
+                        Any.of(turned.stream()
+                                .map(line -> kit.kit().in(line.name()))
+                                .toList())),
                 run.name(),
                 step.position() + " " + port,
-                List.of(line.name()),
+                turned.stream().map(Line::name).toList(),
                 "run",
                 run.name(),
                 "part",
-                BoxContents.named(kit, line.part()),
+                BoxContents.named(kit, turned.get(0).part()),
                 "port",
                 port,
                 "way",

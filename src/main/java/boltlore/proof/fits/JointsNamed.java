@@ -8,7 +8,6 @@ import boltlore.catalogue.JointFacts;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Mounting;
 import boltlore.catalogue.Need;
-import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
 import boltlore.catalogue.ThreadName;
 import boltlore.logic.All;
@@ -16,7 +15,6 @@ import boltlore.logic.Any;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
 import boltlore.proof.KitView;
-import boltlore.resolution.FamilyPlan;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -34,18 +32,20 @@ import java.util.stream.Stream;
  */
 final class JointsNamed {
 
-    /** Up to that thread bolts hold covers and housings; common practice, no source. */
+    /** Smaller ones hold covers and housings, locked or not, and larger ones what is heavy; common practice, no source. */
     private static final BigDecimal LARGE_ABOVE_MM = BigDecimal.valueOf(8);
 
-    /** Bolts that a line brings, at its own position or at a joint that several share. */
-    private record Bolted(Line line, String joint, Set<PartNumber> bolts) {}
+    /**
+     * Bolts that a line brings, at its own position or at a joint that several share.
+     *
+     * @param locking whether self-locking nuts come with the line
+     */
+    private record Bolted(Line line, String joint, Set<PartNumber> bolts, boolean locking) {}
 
     private final KitView kit;
-    private final FamilyPlan plan;
 
     private JointsNamed(KitView kit) {
         this.kit = kit;
-        this.plan = new FamilyPlan(kit.catalogue(), kit.family());
     }
 
     static List<FitFinding.Possible> heavy(KitView kit) {
@@ -108,7 +108,7 @@ final class JointsNamed {
     private Stream<FitFinding.Possible> of(Position position, boolean signed, FitFinding kind) {
         return position.lines().stream()
                 .flatMap(this::bolted)
-                .filter(bolted -> signed || bolted.bolts().stream().anyMatch(this::isCritical))
+                .filter(bolted -> signed || bolted.bolts().stream().anyMatch(bolt -> isCritical(bolt, bolted.locking())))
                 .map(bolted -> unnamed(position, bolted, signed, kind))
                 .filter(possible -> !possible.when().equals(Optional.of(Any.NEVER)));
     }
@@ -118,11 +118,22 @@ final class JointsNamed {
         if (isBolt(line.part())) {
             byJoint.put("", new TreeSet<>(Set.of(line.part())));
         }
-        Stream.concat(line.needs().stream(), plan.needsOf(line.part()).stream())
+        Stream.concat(line.needs().stream(), needsOf(line.part()))
                 .filter(need -> isBolt(need.part()))
                 .forEach(need -> byJoint.computeIfAbsent(joint(need), joint -> new TreeSet<>())
                         .add(need.part()));
-        return byJoint.entrySet().stream().map(entry -> new Bolted(line, entry.getKey(), entry.getValue()));
+        boolean locking = Stream.concat(line.needs().stream(), needsOf(line.part()))
+                .anyMatch(this::isLocking);
+        return byJoint.entrySet().stream().map(entry -> new Bolted(line, entry.getKey(), entry.getValue(), locking));
+    }
+
+    /** In every family, and in this one. */
+    private Stream<Need> needsOf(PartNumber number) {
+        return Stream.concat(
+                kit.catalogue().part(number).needs().stream(),
+                kit.family().companions().stream()
+                        .filter(companion -> companion.part().equals(number))
+                        .flatMap(companion -> companion.needs().stream()));
     }
 
     private static String joint(Need need) {
@@ -130,24 +141,28 @@ final class JointsNamed {
     }
 
     private boolean isBolt(PartNumber part) {
-        Fixing fixing = plan.part(part).fixing();
+        Fixing fixing = kit.catalogue().part(part).fixing();
         return fixing != null && fixing.isBolt();
     }
 
-    /** Something keeps it from coming loose, or it is large. */
-    private boolean isCritical(PartNumber number) {
-        Part bolt = plan.part(number);
-        Fixing fixing = bolt.fixing();
-        boolean locked = fixing != null
-                && (fixing.threadLock() != null
-                        || plan.needsOf(number).stream()
-                                .map(need -> plan.part(need.part()).fixing())
-                                .anyMatch(nut -> nut != null && nut.prevailing() != null));
-        return locked
-                || (fixing != null
-                        && ThreadName.of(fixing.thread())
-                                .filter(thread -> thread.diameterMm().compareTo(LARGE_ABOVE_MM) > 0)
-                                .isPresent());
+    private boolean isLocking(Need need) {
+        Fixing nut = kit.catalogue().part(need.part()).fixing();
+        return nut != null && nut.prevailing() != null;
+    }
+
+    /** It is larger than M8, or an M8 that something keeps from coming loose. */
+    private boolean isCritical(PartNumber number, boolean locking) {
+        Fixing fixing = kit.catalogue().part(number).fixing();
+        if (fixing == null) {
+            return false;
+        }
+        boolean locked = locking
+                || fixing.threadLock() != null
+                || needsOf(number).anyMatch(this::isLocking);
+        return ThreadName.of(fixing.thread())
+                .map(thread -> thread.diameterMm().compareTo(LARGE_ABOVE_MM))
+                .filter(compared -> compared > 0 || (compared == 0 && locked))
+                .isPresent();
     }
 
     private FitFinding.Possible unnamed(Position position, Bolted bolted, boolean signed, FitFinding kind) {

@@ -55,7 +55,8 @@ final class Filled {
             return Stream.of(found(CoolingFinding.COOLANT_AMOUNT_NOT_JUDGED, flow));
         }
         double holds = holdsLitres(flow);
-        double mixed = coolant(flow, kit).mapToDouble(item -> mixedLitres(item, kit)).sum();
+        double mixed =
+                coolant(flow, kit).mapToDouble(item -> mixedLitres(item, kit)).sum();
         if (mixed >= holds && mixed <= MOST_TIMES * holds) {
             return Stream.of();
         }
@@ -120,8 +121,7 @@ final class Filled {
     }
 
     private static Finding found(CoolingFinding kind, CircuitFlow flow, Object... more) {
-        Object[] all = Stream.concat(
-                        Stream.of("circuit", flow.circuit().says()), Stream.of(more))
+        Object[] all = Stream.concat(Stream.of("circuit", flow.circuit().says()), Stream.of(more))
                 .toArray();
         return Finding.of(kind, flow.circuit().name(), all);
     }

@@ -139,7 +139,10 @@ final class JointJudge {
         boolean lock = joint.fixing().threadLock() != null;
         boolean locking = joint.prevailingNm() != null;
         if (lock && locking) {
-            found(FixingFinding.SECURED_TWICE, "lock", Objects.requireNonNull(joint.fixing().threadLock()));
+            found(
+                    FixingFinding.SECURED_TWICE,
+                    "lock",
+                    Objects.requireNonNull(joint.fixing().threadLock()));
         } else if (joint.safety() && !joint.isSecured()) {
             found(FixingFinding.NOT_SECURED);
         }

@@ -102,8 +102,7 @@ public record RuleAnswer(MarketCondition condition, String found, Answer answer)
         if (checks.stream().anyMatch(LimitCheck::exceeded)) {
             return new RuleAnswer(condition, found, Answer.NOT_MET);
         }
-        boolean near = checks.stream()
-                .anyMatch(check -> check.standing(tolerance) == LimitCheck.Standing.NOT_DECIDED);
+        boolean near = checks.stream().anyMatch(check -> check.standing(tolerance) == LimitCheck.Standing.NOT_DECIDED);
         return new RuleAnswer(condition, found, near ? Answer.NEAR : Answer.MET);
     }
 

@@ -234,7 +234,10 @@ final class StatementPage {
                                 KG,
                                 growth.overKg().negate())
                         .say("mass-tolerance", "Tolerance", KG, growth.toleranceKg())
-                        .say("mass-answer", "Mass by the market limit", growth.standing().says());
+                        .say(
+                                "mass-answer",
+                                "Mass by the market limit",
+                                growth.standing().says());
             }
         }
         OnAxles onAxles = weighing.onAxles();

@@ -1,11 +1,6 @@
 package boltlore.trades.braking;
 
 import static java.nio.file.StandardCopyOption.REPLACE_EXISTING;
-import java.util.stream.Stream;
-import java.nio.file.Path;
-import java.nio.file.Files;
-import java.io.IOException;
-import boltlore.findings.Severity;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -17,6 +12,7 @@ import boltlore.catalogue.Driving.Driven;
 import boltlore.demo.Demo;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
+import boltlore.findings.Severity;
 import boltlore.report.Approved;
 import boltlore.report.text.TextWriter;
 import boltlore.sketch.CatalogueSketch;
@@ -26,9 +22,13 @@ import boltlore.trades.KitInWork;
 import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
 import boltlore.trades.weighing.LoadCase;
+import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -169,8 +169,9 @@ class BrakingTest {
         assertThat(BrakingTrade.reserve(reserve("40", 4, "1.4")))
                 .extracting(Finding::says)
                 .containsExactly(
-                        "With a dead pump 3 full applications start with 40 kPa of vacuum or more, fewer than the"
-                                + " 4 wanted: fit a larger reservoir, or let the pump start earlier.");
+                        "With a dead pump 3 full applications start with 40 kPa of vacuum or more. Vehicles are"
+                                + " approved with 4 (Directive 71/320/EEC, Annex I): fit a larger reservoir, or let the pump"
+                                + " start earlier.");
         assertThat(BrakingTrade.reserve(reserve("34.1", 4, "1.4"))).hasSize(1);
         assertThat(BrakingTrade.reserve(reserve("34", 4, "1.4"))).isEmpty();
     }
@@ -268,10 +269,12 @@ class BrakingTest {
         assertThat(BrakingTrade.reserve(reserve("34", 5, "1.4")))
                 .extracting(Finding::kind)
                 .containsExactly(BrakingFinding.VACUUM_RESERVE_SHORT);
-        assertThat(BrakingTrade.reserve(reserve("40", 4, "1.4"))).singleElement().satisfies(found -> {
-            assertThat(found.kind()).isEqualTo(BrakingFinding.VACUUM_BELOW_RULE);
-            assertThat(found.stops()).isTrue();
-        });
+        assertThat(BrakingTrade.reserve(reserve("40", 4, "1.4")))
+                .singleElement()
+                .satisfies(found -> {
+                    assertThat(found.kind()).isEqualTo(BrakingFinding.VACUUM_BELOW_RULE);
+                    assertThat(found.stops()).isTrue();
+                });
     }
 
     @Test
@@ -309,9 +312,7 @@ class BrakingTest {
             }
         }
         Path driving = folder.resolve("families/pannier-van/driving.json");
-        Files.writeString(
-                driving,
-                Files.readString(driving).replaceFirst("(?s) \"" + key + "\": \\[.*?\n \\],\n", ""));
+        Files.writeString(driving, Files.readString(driving).replaceFirst("(?s) \"" + key + "\": \\[.*?\n \\],\n", ""));
         return BrakingTrade.judge(Demo.kit(folder, "bl-1001"));
     }
 

@@ -3,13 +3,10 @@ package boltlore.trades.cooling;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.jspecify.annotations.Nullable;
-import boltlore.catalogue.Cooling.Fitted;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Cooling.Coolant;
 import boltlore.catalogue.Cooling.CoolantCircuit;
+import boltlore.catalogue.Cooling.Fitted;
 import boltlore.catalogue.Cooling.Fittings;
 import boltlore.catalogue.Cooling.FlowPoint;
 import boltlore.catalogue.Cooling.Hose;
@@ -33,8 +30,11 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 @DisplayName("Cooling")
 class CoolingTest {
@@ -276,13 +276,7 @@ class CoolingTest {
 
     /** BL-1001 has 3.4 l of concentrate for the motor, at 40 % 8.5 l of coolant; the circuit holds 2.1 l and its hose. */
     @ParameterizedTest
-    @CsvSource({
-        "1000, COOLANT_TOO_MUCH",
-        "7400, COOLANT_TOO_MUCH",
-        "7600,",
-        "22500,",
-        "22700, COOLANT_TOO_LITTLE"
-    })
+    @CsvSource({"1000, COOLANT_TOO_MUCH", "7400, COOLANT_TOO_MUCH", "7600,", "22500,", "22700, COOLANT_TOO_LITTLE"})
     void the_kits_coolant_fills_the_circuit_and_not_twice(double hoseMm, @Nullable CoolingFinding kind) {
         CircuitFlow plain = flow("5", "100", "90");
         CircuitFlow hosed = new CircuitFlow(
@@ -310,7 +304,8 @@ class CoolingTest {
                 BigDecimal.TEN,
                 fitted,
                 "");
-        Coolant coolant = new Coolant("fluid", "Fluid", number("1000"), number("1"), number("4000"), number(percent), "");
+        Coolant coolant =
+                new Coolant("fluid", "Fluid", number("1000"), number("1"), number("4000"), number(percent), "");
         CircuitFlow hosed = new CircuitFlow(circuit, coolant, List.of(new LaidHose("Hose", 10_000, 19)), 100);
         return Filled.findings(hosed, Demo.kit("bl-1001"))
                 .map(finding -> finding.kind().code())

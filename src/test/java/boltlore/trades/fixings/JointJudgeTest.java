@@ -83,10 +83,12 @@ class JointJudgeTest {
     void bolts_without_a_torque_stop_the_order_where_they_hold_what_is_signed_for() {
         Fixing fixing = new Fixing("M8", BigDecimal.valueOf(25), "8.8", null, null, null);
 
-        assertThat(Jointed.of(fixing).safety().securedBy("wire").findings()).singleElement().satisfies(found -> {
-            assertThat(found.kind()).isEqualTo(FixingFinding.SAFETY_BOLT_WITHOUT_TORQUE);
-            assertThat(found.severity()).isEqualTo(Severity.STOP);
-        });
+        assertThat(Jointed.of(fixing).safety().securedBy("wire").findings())
+                .singleElement()
+                .satisfies(found -> {
+                    assertThat(found.kind()).isEqualTo(FixingFinding.SAFETY_BOLT_WITHOUT_TORQUE);
+                    assertThat(found.severity()).isEqualTo(Severity.STOP);
+                });
     }
 
     /** FA-26, a table after VDI 2230: M8, 8.8, friction 0.12 takes 24.6 Nm; 24.56 Nm by formula. */
@@ -281,7 +283,11 @@ class JointJudgeTest {
         assertThat(Jointed.with("25").washers("M8", 0).findings())
                 .extracting(Finding::kind)
                 .containsExactly(FixingFinding.WASHERS_TOO_FEW);
-        assertThat(Jointed.with("25").safety().securedBy("wire").washers("M8", 0).findings())
+        assertThat(Jointed.with("25")
+                        .safety()
+                        .securedBy("wire")
+                        .washers("M8", 0)
+                        .findings())
                 .extracting(Finding::kind)
                 .containsExactly(FixingFinding.SAFETY_WASHERS_TOO_FEW);
         assertThat(Jointed.of(flanged).washers("M8", 0).findings()).isEmpty();
@@ -294,7 +300,8 @@ class JointJudgeTest {
         assertThat(Jointed.with("25").safety().findings())
                 .extracting(Finding::kind)
                 .containsExactly(FixingFinding.NOT_SECURED);
-        assertThat(Jointed.with("25").safety().securedBy("locking plate").findings()).isEmpty();
+        assertThat(Jointed.with("25").safety().securedBy("locking plate").findings())
+                .isEmpty();
         assertThat(Jointed.with("25").safety().selfLocking("6").findings()).isEmpty();
         assertThat(Jointed.of(locked()).safety().findings()).isEmpty();
         assertThat(Jointed.of(locked()).safety().selfLocking("6").findings())

@@ -161,10 +161,21 @@ final class Jointed {
                 PositionSketch.at("frame").line("frame", "BOLT", "1").draw();
         Part bolt = PartSketch.bought("BOLT").fixing(fixing).draw();
         JointFacts facts = new JointFacts(
-                position.name(), "", safety, clampMm, into, depthMm, thread, own, null, slip, bearing, stages, securedBy);
-        List<BoltedJoint.Accompanying> under = washers == null
-                ? List.of(washer(fixing.thread(), quantity.intValueExact()))
-                : washers;
+                position.name(),
+                "",
+                safety,
+                clampMm,
+                into,
+                depthMm,
+                thread,
+                own,
+                null,
+                slip,
+                bearing,
+                stages,
+                securedBy);
+        List<BoltedJoint.Accompanying> under =
+                washers == null ? List.of(washer(fixing.thread(), quantity.intValueExact())) : washers;
         List<BoltedJoint.Accompanying> all =
                 Stream.concat(under.stream(), with.stream()).toList();
         return new BoltedJoint(Wording.english("Frame"), "frame", position, "", "", bolt, quantity, all, facts);
