@@ -61,6 +61,7 @@ class ChangeInWorkTest {
         desk.done("order", "confirm", ORDER);
         desk.done("order", "move", ORDER, "in-work");
         desk.done("rack", "cut", ORDER, "--done");
+        desk.done("built", "work", ORDER, "PV-KB", "cut");
         desk.done("coating", "queue", ORDER);
         desk.done("stock", "receive", "AC-COMP", "1", "--serial", SERIAL);
         assertThat(desk.done("stock", "lacking", "AC-COMP")).contains("Nothing is lacking.");

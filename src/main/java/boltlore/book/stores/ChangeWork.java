@@ -84,15 +84,15 @@ public final class ChangeWork {
     private static List<Issued> surplus(Reading reading, KitInWork kit) {
         Map<String, BigDecimal> over = new TreeMap<>();
         List<Issued> issued = new ArrayList<>(reading.stock().issuedTo(kit.order().name()));
-        issued.forEach(each -> over.merge(PickDesk.key(each), each.quantity(), BigDecimal::add));
+        issued.forEach(each -> over.merge(GivenBack.key(each), each.quantity(), BigDecimal::add));
         PickLine.of(reading, kit).forEach(line -> over.computeIfPresent(line.key(), (key, got) -> got.subtract(line.wanted())));
         List<Issued> surplus = new ArrayList<>();
         for (int i = issued.size() - 1; i >= 0; i--) {
             Issued each = issued.get(i);
-            BigDecimal some = over.getOrDefault(PickDesk.key(each), BigDecimal.ZERO).min(each.quantity());
+            BigDecimal some = over.getOrDefault(GivenBack.key(each), BigDecimal.ZERO).min(each.quantity());
             if (some.signum() > 0) {
                 surplus.add(new Issued(each.held(), some, each.order(), each.instead(), each.concession()));
-                over.merge(PickDesk.key(each), some.negate(), BigDecimal::add);
+                over.merge(GivenBack.key(each), some.negate(), BigDecimal::add);
             }
         }
         return surplus;
@@ -133,7 +133,7 @@ public final class ChangeWork {
                 return Outcome.faulty(faults);
             }
             String why = reason.isBlank() ? "change " + number : reason;
-            surplus(writing, kit).forEach(issued -> PickDesk.giveBack(writing, kit, issued, "", why));
+            surplus(writing, kit).forEach(issued -> GivenBack.of(writing, kit, issued, "", why));
             undone.queued()
                     .forEach(piece -> writing.add(
                             new Coating(piece.piece(), name, piece.part(), piece.finish(), Coat.WITHDRAWN, ""), why));
