@@ -112,8 +112,8 @@ public final class HoldPoints {
         }
         List<String> wrong = reading.packing().counts(order.name()).stream()
                 .filter(count -> count.counted().compareTo(count.wanted()) != 0)
-                .map(count -> count.counted().toPlainString() + " of " + count.wanted().toPlainString() + " "
-                        + count.part() + " in " + count.bag())
+                .map(count -> count.counted().toPlainString() + " of "
+                        + count.wanted().toPlainString() + " " + count.part() + " in " + count.bag())
                 .toList();
         if (!wrong.isEmpty()) {
             points.add(HoldPoint.firm(
@@ -175,7 +175,8 @@ public final class HoldPoints {
                 .map(OrderChange::stands)
                 .reduce((one, other) -> other)
                 .orElseGet(() -> reading.orders().quotations(order.name()).stream()
-                        .filter(quoted -> quoted.version() == (order.confirmed() > 0 ? order.confirmed() : order.version()))
+                        .filter(quoted ->
+                                quoted.version() == (order.confirmed() > 0 ? order.confirmed() : order.version()))
                         .map(QuotedVersion::stands)
                         .findFirst()
                         .orElse(new Frozen("", "", "", "", "", "", "")));

@@ -74,9 +74,12 @@ final class RecordHolds {
                 .map(BuiltNote::of)
                 .collect(Collectors.toSet());
         Map<String, BuiltReading> last = new LinkedHashMap<>();
-        reading.asBuilt().readings(order.name()).forEach(each -> last.put(each.measured().of(), each));
+        reading.asBuilt()
+                .readings(order.name())
+                .forEach(each -> last.put(each.measured().of(), each));
         last.values().stream()
-                .filter(each -> !each.measured().within() && !conceded.contains(each.measured().of()))
+                .filter(each -> !each.measured().within()
+                        && !conceded.contains(each.measured().of()))
                 .forEach(each -> points.add(HoldPoint.firm(
                         "a reading outside its limits (entry " + each.entry() + "): " + each,
                         "a later one within them, or a concession",
@@ -108,7 +111,8 @@ final class RecordHolds {
 
     private void changes() {
         for (OrderChange change : reading.changes().of(order.name())) {
-            String named = "change " + change.number() + ", which is " + change.state().written();
+            String named =
+                    "change " + change.number() + ", which is " + change.state().written();
             if (change.state() == ChangeState.PROPOSED) {
                 points.add(HoldPoint.firm(
                         named,
