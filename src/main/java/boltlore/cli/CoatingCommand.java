@@ -101,7 +101,12 @@ final class CoatingCommand extends BookGroup {
                                 .filter(piece -> load.isEmpty() || piece.load().equals(load))
                                 .toList();
                         Outcome<Integer> done = listed(
-                                screen, listing, pieces, CoatingCommand::asJson, CoatingCommand::says, "No piece is there.");
+                                screen,
+                                listing,
+                                pieces,
+                                CoatingCommand::asJson,
+                                CoatingCommand::says,
+                                "No piece is there.");
                         if (!json()) {
                             CoatDesk.counts(pieces)
                                     .forEach((name, counts) -> screen.wrapped(

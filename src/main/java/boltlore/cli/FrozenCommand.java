@@ -134,8 +134,8 @@ abstract class FrozenCommand extends BookCommand {
         public BigDecimal convert(String typed) {
             String number = typed.strip().replace(',', '.');
             if (!number.matches("[0-9]{1,9}(\\.[0-9]{1,6})?")) {
-                throw new TypeConversionException(
-                        "'" + typed + "'; expected a number such as 12 or 0.75, with at most 6 decimals");
+                throw new TypeConversionException("'" + BookOption.shortened(typed)
+                        + "'; expected a number such as 12 or 0.75, with at most 6 decimals");
             }
             return new BigDecimal(number);
         }

@@ -32,7 +32,8 @@ final class Listing {
     @Option(
             names = "--where",
             paramLabel = "KEY=TEXT",
-            description = "Only rows with that text in that key of the JSON; may be given several times, and then all hold.")
+            description =
+                    "Only rows with that text in that key of the JSON; may be given several times, and then all hold.")
     private Map<String, String> where = Map.of();
 
     /** A row and what its JSON holds, key by key. */
@@ -54,16 +55,20 @@ final class Listing {
         if (rows.isEmpty() || (sort.isEmpty() && where.isEmpty())) {
             return Outcome.sound(rows);
         }
-        List<Row<R>> all =
-                rows.stream().map(row -> new Row<>(row, members(asJson.apply(row)))).toList();
+        List<Row<R>> all = rows.stream()
+                .map(row -> new Row<>(row, members(asJson.apply(row))))
+                .toList();
         Set<String> keys = all.stream()
                 .flatMap(row -> row.members().keySet().stream())
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         List<Fault> faults = new ArrayList<>();
-        sort.stream().map(Listing::key).filter(key -> !keys.contains(key)).forEach(key -> faults.add(
-                unknown("--sort", key, keys)));
-        where.keySet().stream().filter(key -> !keys.contains(key)).forEach(key -> faults.add(
-                unknown("--where", key, keys)));
+        sort.stream()
+                .map(Listing::key)
+                .filter(key -> !keys.contains(key))
+                .forEach(key -> faults.add(unknown("--sort", key, keys)));
+        where.keySet().stream()
+                .filter(key -> !keys.contains(key))
+                .forEach(key -> faults.add(unknown("--where", key, keys)));
         if (!faults.isEmpty()) {
             return Outcome.faulty(faults);
         }

@@ -148,18 +148,18 @@ final class OrderCommand extends BookGroup {
                 List<OrderStanding> orders,
                 Function<OrderStanding, JsonOut> json,
                 LocalDate today) {
-                        answer(
-                                screen,
-                                orders,
-                                all -> JsonOut.list(all, json),
-                                all -> all.forEach(each -> screen.wrapped(
-                                        0,
-                                        line(each) + (late(each, today) ? ", late" : "") + ", "
-                                                + reading.persons().shown(each.customer()))));
-                        if (!json()) {
-                            screen.wrapped(0, counts(reading));
-                        }
-                        return Outcome.sound(Exit.OK);
+            answer(
+                    screen,
+                    orders,
+                    all -> JsonOut.list(all, json),
+                    all -> all.forEach(each -> screen.wrapped(
+                            0,
+                            line(each) + (late(each, today) ? ", late" : "") + ", "
+                                    + reading.persons().shown(each.customer()))));
+            if (!json()) {
+                screen.wrapped(0, counts(reading));
+            }
+            return Outcome.sound(Exit.OK);
         }
 
         /** Days as they are written (ISO 8601) sort as the days do. */

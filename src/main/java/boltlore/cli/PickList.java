@@ -69,7 +69,8 @@ final class PickList extends FrozenCommand {
                         .thenComparing(PickLine::key)
                         .thenComparing(PickLine::order))
                 .toList();
-        Outcome<Integer> done = listed(screen, listing, sorted, PickCommand::asJson, PickCommand::says, "All is picked.");
+        Outcome<Integer> done =
+                listed(screen, listing, sorted, PickCommand::asJson, PickCommand::says, "All is picked.");
         if (!json()) {
             walk.lengths(bins)
                     .filter(lengths -> !sorted.isEmpty())

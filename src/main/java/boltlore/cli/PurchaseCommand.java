@@ -151,7 +151,8 @@ final class PurchaseCommand extends BookGroup {
             return inBook(
                     place,
                     book -> book.read(reading -> listed(
-                            screen, listing,
+                            screen,
+                            listing,
                             reading.stock().purchases(all).stream()
                                     .filter(order ->
                                             !late || order.lines().stream().anyMatch(Listed::overdue))

@@ -55,7 +55,8 @@ final class RackCommand extends BookGroup {
             return inBook(
                     place,
                     book -> book.read(reading -> listed(
-                            screen, listing,
+                            screen,
+                            listing,
                             reading.shop().rests(all).stream()
                                     .filter(rest -> material.isEmpty()
                                             || rest.material().equals(material))

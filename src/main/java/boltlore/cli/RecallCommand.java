@@ -106,7 +106,8 @@ final class RecallCommand extends BookCommand {
         return each.order() + ", " + each.state().written() + ", "
                 + reading.persons().shown(each.customer())
                 + (each.chassis().isEmpty() ? "" : ", chassis " + each.chassis()) + ": " + each.part()
-                + (each.revision().isEmpty() ? "" : " rev. " + each.revision()) + ", " + each.says() + (each.out() ? ", taken out since" : "");
+                + (each.revision().isEmpty() ? "" : " rev. " + each.revision()) + ", " + each.says()
+                + (each.out() ? ", taken out since" : "");
     }
 
     private Outcome<Integer> vehicle(Screen screen, Reading reading) {

@@ -202,7 +202,8 @@ final class RecordCommand extends BookGroup {
                     .then(name -> inBook(
                             place,
                             book -> book.read(reading -> listed(
-                                    screen, listing,
+                                    screen,
+                                    listing,
                                     reading.shop().records(name),
                                     Listed::asJson,
                                     Listed::says,

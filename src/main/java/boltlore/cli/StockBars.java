@@ -11,8 +11,9 @@ import picocli.CommandLine.Option;
 /** Which bars are short. */
 @Command(
         name = "bars",
-        description = "Say which bars must be bought for all owed orders that are not cut yet, by material and length, after what"
-                + " lies on the rack; bars that were bought lie there too ('rack add').")
+        description =
+                "Say which bars must be bought for all owed orders that are not cut yet, by material and length, after what"
+                        + " lies on the rack; bars that were bought lie there too ('rack add').")
 final class StockBars extends FrozenCommand {
 
     @Mixin
@@ -29,13 +30,18 @@ final class StockBars extends FrozenCommand {
         HeadStart.forSheets();
         return inStores(
                 place,
-                (book, catalogue) -> frozen(book, catalogue, (reading, kits) -> kits.owed()
-                                .then(owed -> BarNeed.of(reading, owed, catalogue)))
+                (book, catalogue) -> frozen(
+                                book,
+                                catalogue,
+                                (reading, kits) -> kits.owed().then(owed -> BarNeed.of(reading, owed, catalogue)))
                         .then(needs -> listed(
-                                screen, listing,
+                                screen,
+                                listing,
                                 needs.stream()
-                                        .filter(need -> material.isEmpty() || need.material().equals(material))
-                                        .filter(need -> !lacking || !need.toBuy().isEmpty())
+                                        .filter(need -> material.isEmpty()
+                                                || need.material().equals(material))
+                                        .filter(need ->
+                                                !lacking || !need.toBuy().isEmpty())
                                         .toList(),
                                 StockBars::json,
                                 BarNeed::toString,

@@ -62,7 +62,8 @@ final class StockCommand extends BookGroup {
                                         wanted.isEmpty() || wanted.stream().anyMatch(word -> is(row, word, catalogue)))
                                 .toList();
                         return listed(
-                                screen, listing,
+                                screen,
+                                listing,
                                 rows,
                                 row -> asJson(row.held())
                                         .put("quantity", row.quantity())

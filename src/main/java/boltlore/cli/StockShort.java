@@ -79,7 +79,12 @@ final class StockShort extends FrozenCommand {
                 .sorted(Comparator.comparingInt(PlannedReceipt::due).thenComparing(PlannedReceipt::item))
                 .toList();
         Outcome<Integer> done = listed(
-                screen, listing, receipts, receipt -> json(plan, receipt), receipt -> says(plan, receipt), "Nothing is short.");
+                screen,
+                listing,
+                receipts,
+                receipt -> json(plan, receipt),
+                receipt -> says(plan, receipt),
+                "Nothing is short.");
         if (!json()) {
             plan.toHurry().forEach(item -> item.brought().forEach(brought -> screen.wrapped(0, sooner(item, brought))));
         }

@@ -22,13 +22,22 @@ class ChangeInWorkTest {
     private DeskAt desk = new DeskAt("");
 
     @Test
-    @DisplayName("is carried out: picked parts come back, cut ones go where somebody says, the queue and the needs follow")
+    @DisplayName(
+            "is carried out: picked parts come back, cut ones go where somebody says, the queue and the needs follow")
     void carriedOut() throws IOException {
         desk = DeskAt.file(folder);
         started();
         String effect = desk.done(
-                "change", "propose", ORDER, DeskAt.order(folder, WITH_AIR, WITHOUT_AIR), "--reason", "no air after all");
-        assertThat(effect).contains("AC-COMP rev. A: picked already").contains("PV-KB").contains("cut already");
+                "change",
+                "propose",
+                ORDER,
+                DeskAt.order(folder, WITH_AIR, WITHOUT_AIR),
+                "--reason",
+                "no air after all");
+        assertThat(effect)
+                .contains("AC-COMP rev. A: picked already")
+                .contains("PV-KB")
+                .contains("cut already");
         assertThat(desk.refused("order", "move", ORDER, "shipped")).contains("'in work', from where");
         desk.done("change", "decide", ORDER, "1", "accept");
         assertThat(desk.refused("change", "decide", ORDER, "1", "done"))
@@ -38,7 +47,8 @@ class ChangeInWorkTest {
 
         String open = desk.refused("change", "carry", ORDER, "1");
         assertThat(open).contains("1 PV-KB that were cut and go out of the kit").contains("--scrap PV-KB=N");
-        assertThat(desk.refused("change", "carry", ORDER, "1", "--scrap", "PV-KB=2")).contains("more than were cut");
+        assertThat(desk.refused("change", "carry", ORDER, "1", "--scrap", "PV-KB=2"))
+                .contains("more than were cut");
         String waiting = desk.done("coating", "list", "--order", ORDER);
         assertThat(waiting).contains("BL-1001/PV-KB/1 in");
         assertThat(desk.done("change", "carry", ORDER, "1", "--scrap", "PV-KB=1", "--reason", "no air"))
@@ -61,6 +71,7 @@ class ChangeInWorkTest {
         desk.done("order", "confirm", ORDER);
         desk.done("order", "move", ORDER, "in-work");
         desk.done("rack", "cut", ORDER, "--done");
+        desk.done("built", "work", ORDER, "PV-KB", "cut");
         desk.done("coating", "queue", ORDER);
         desk.done("stock", "receive", "AC-COMP", "1", "--serial", SERIAL);
         assertThat(desk.done("stock", "lacking", "AC-COMP")).contains("Nothing is lacking.");
@@ -69,7 +80,8 @@ class ChangeInWorkTest {
     }
 
     @Test
-    @DisplayName("that would leave a Stop is not accepted; an order with picked parts or pieces in the shop is not cancelled")
+    @DisplayName(
+            "that would leave a Stop is not accepted; an order with picked parts or pieces in the shop is not cancelled")
     void held() throws IOException {
         desk = DeskAt.file(folder);
         started();

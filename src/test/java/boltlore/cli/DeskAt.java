@@ -45,7 +45,8 @@ record DeskAt(String book) {
         String text = Files.readString(Path.of("catalog/orders/bl-1001.json"));
         assertThat(text).contains(from);
         return Files.writeString(
-                Files.createTempDirectory(folder, "order").resolve("order.json"), text.replace(from, to).replace("\"leftOut\": \"undecided\"", "\"leftOut\": \"all\""));
+                Files.createTempDirectory(folder, "order").resolve("order.json"),
+                text.replace(from, to).replace("\"leftOut\": \"undecided\"", "\"leftOut\": \"all\""));
     }
 
     /** All that the book holds, as lines. */

@@ -63,7 +63,7 @@ class ListsInBookTest {
     @DisplayName("and a person is asked before what cannot be undone, of which nothing but yes is a yes")
     void sure() {
         StringWriter out = new StringWriter();
-        Screen screen = new Screen(new PrintWriter(out), 100);
+        Screen screen = new Screen(new PrintWriter(out));
         assertThat(Sure.asked(dialogue(screen, "yes\n"), "All of P-2 is erased").faults())
                 .isEmpty();
         assertThat(Sure.asked(dialogue(screen, "y\n"), "All of P-2 is erased").faults())

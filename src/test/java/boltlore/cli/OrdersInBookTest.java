@@ -96,7 +96,9 @@ class OrdersInBookTest {
             desk.done("order", "quote", "BL-1001");
 
             assertThat(desk.done("order", "versions", "BL-1001"))
-                    .contains(first.replaceFirst("BL-1001, ", "").replaceFirst(" [0-9]+ to check.*", "").strip())
+                    .contains(first.replaceFirst("BL-1001, ", "")
+                            .replaceFirst(" [0-9]+ to check.*", "")
+                            .strip())
                     .contains("version 2 of ");
             assertThat(desk.done("order", "versions", "BL-1001", "1", "2"))
                     .contains("choices/air-conditioning: yes, then no")

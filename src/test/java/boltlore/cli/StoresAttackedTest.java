@@ -78,7 +78,8 @@ class StoresAttackedTest {
     }
 
     static Stream<String> hostile() {
-        return Stream.of("'; drop table stock; --", "../../etc/passwd", "\u001B[31mred", "\uD800", "9".repeat(1_000_000));
+        return Stream.of(
+                "'; drop table stock; --", "../../etc/passwd", "\u001B[31mred", "\uD800", "9".repeat(1_000_000));
     }
 
     @ParameterizedTest
@@ -107,7 +108,8 @@ class StoresAttackedTest {
             Ran ran = desk.run(command.toArray());
             String which = command.get(0) + " " + command.get(1);
             assertThat(ran.exit())
-                    .as(which + " " + ran.err().substring(0, Math.min(600, ran.err().length())))
+                    .as(which + " "
+                            + ran.err().substring(0, Math.min(600, ran.err().length())))
                     .isIn(Exit.OK, Exit.USAGE, Exit.FAULTS);
             assertThat(ran.err().length()).as(which).isLessThan(4000);
             assertThat(ran.err() + ran.out()).as(which).doesNotContain("Exception", "\u001B");
@@ -116,7 +118,8 @@ class StoresAttackedTest {
     }
 
     static Stream<String> falsified() {
-        return Stream.of("a line less", "two lines changed places", "a content changed", "a kind nobody knows", "cut off");
+        return Stream.of(
+                "a line less", "two lines changed places", "a content changed", "a kind nobody knows", "cut off");
     }
 
     @ParameterizedTest
@@ -132,17 +135,25 @@ class StoresAttackedTest {
         }
         switch (how) {
             case "a line less" -> lines.remove(entry);
-            case "two lines changed places" -> java.util.Collections.swap(lines, entry, entry + 1);
-            case "a kind nobody knows" -> lines.set(
-                    entry, lines.get(entry).replaceFirst("\"kind\": \"[^\"]*\"", "\"kind\": \"money given\""));
+            case "two lines changed places" -> {
+                int next = entry + 1;
+                while (!lines.get(next).startsWith("{\"entry\"")) {
+                    next++;
+                }
+                java.util.Collections.swap(lines, entry, next);
+            }
+            case "a kind nobody knows" ->
+                lines.set(entry, lines.get(entry).replaceFirst("\"kind\": \"[^\"]*\"", "\"kind\": \"money given\""));
             case "a content changed" -> {
                 int content = 0;
-                while (!lines.get(content).contains("\"content\"") || lines.get(content).startsWith("{\"entry\"")) {
+                while (!lines.get(content).contains("\"content\"")
+                        || lines.get(content).startsWith("{\"entry\"")) {
                     content++;
                 }
                 String line = lines.get(content);
                 int at = line.length() / 2;
-                lines.set(content, line.substring(0, at) + (line.charAt(at) == 'A' ? 'B' : 'A') + line.substring(at + 1));
+                lines.set(
+                        content, line.substring(0, at) + (line.charAt(at) == 'A' ? 'B' : 'A') + line.substring(at + 1));
             }
             default -> lines.set(lines.size() - 1, lines.get(lines.size() - 1).substring(0, 20));
         }

@@ -170,7 +170,8 @@ public final class AsBuilt {
                         row,
                         row.getString("part"),
                         "",
-                        "may hold it: made here with " + (asked.lot().isEmpty() ? "that piece" : "that lot") + " in the stores",
+                        "may hold it: made here with " + (asked.lot().isEmpty() ? "that piece" : "that lot")
+                                + " in the stores",
                         false))
                 .list();
     }

@@ -87,11 +87,16 @@ public final class FrozenKits {
     }
 
     private Outcome<KitInWork> kit(Bench bench, Order order, OrderStanding standing) {
-        return FrozenKit.again(bench, order, standing)
-                .then(kit -> Outcome.sound(new KitInWork(
-                        bench.resolver().resolver().plan(order.family()), Objects.requireNonNull(kit.bill()), today)
-                        .beside(OrderKit.beside(bench.resolver(), order))
-                        .version(Math.max(1, standing.version()))));
+        return FrozenKit.again(bench, order, standing).then(kit -> {
+            KitInWork inWork = new KitInWork(
+                            bench.resolver().resolver().plan(order.family()), Objects.requireNonNull(kit.bill()), today)
+                    .beside(OrderKit.beside(bench.resolver(), order))
+                    .version(Math.max(1, standing.version()));
+            Map<PartNumber, Part> parts = new HashMap<>(present.catalogue().parts());
+            parts.putAll(bench.catalogue().parts());
+            inWork.once(PartsToday.class, any -> new PartsToday(parts));
+            return Outcome.sound(inWork);
+        });
     }
 
     private Outcome<Bench> bench(String hash) {
