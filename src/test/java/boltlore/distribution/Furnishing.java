@@ -14,7 +14,8 @@ import java.util.regex.Pattern;
 /** Lays into a finished image what people read: handbook, man pages, completion for zsh, licences of the libraries. */
 public final class Furnishing {
 
-    private static final Pattern MADE_AT_RUN_TIME = Pattern.compile("jdk/jfr/internal/handlers/EventHandler.*");
+    private static final Pattern MADE_AT_RUN_TIME =
+            Pattern.compile("jdk/jfr/internal/handlers/EventHandler.*|java/util/concurrent/locks/.*");
 
     private Furnishing() {}
 
@@ -32,7 +33,8 @@ public final class Furnishing {
 
     /**
      * The classes in an order that does not hang on which thread was first, and without those that Java names after the
-     * time of day, so that each build packs the same list. Classes come before the notes on their lambdas.
+     * time of day or loads where threads happen to meet, so that each build packs the same list. Classes come before the
+     * notes on their lambdas.
      */
     static void settle(Path list) throws IOException {
         List<String> lines = Files.readAllLines(list);
