@@ -125,7 +125,7 @@ public final class Training {
                 List.of("bring", out.resolve("lists/cart-lines.xlsx"), "--onto", out.resolve("shed")),
                 List.of("check"),
                 List.of("orders", "stook-pickup"),
-                List.of("prove", "stook-pickup", "--within", "500ms"),
+                List.of("prove", "stook-pickup"),
                 List.of("axle-loads", ORDER, "--out", out.resolve("loads")),
                 List.of("driving", ORDER, "--out", out.resolve("driving")),
                 List.of("braking", ORDER, "--out", out.resolve("braking")),

@@ -40,6 +40,9 @@ public final class OwnJava {
                         "--strip-java-debug-attributes",
                         "--no-header-files",
                         "--no-man-pages",
+                        // Its code would come in another order each time.
+                        "--disable-plugin",
+                        "system-modules",
                         "--output",
                         own.toString()));
     }

@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
@@ -119,8 +121,28 @@ class HandbookTest {
         assertThatThrownBy(() -> Page.of("x", "No heading\n")).hasMessageContaining("x does not begin with its title");
     }
 
+    @Test
+    void the_README_leads_only_to_files_that_are_there() throws IOException {
+        List<String> gone = Pattern.compile("\\]\\(([^)#]+)[^)]*\\)")
+                .matcher(Files.readString(Path.of("README.md")))
+                .results()
+                .map(found -> found.group(1))
+                .filter(link -> !Files.exists(Path.of(link)))
+                .toList();
+
+        assertThat(gone).isEmpty();
+    }
+
+    @Test
+    void the_release_notes_tell_of_the_version_that_is_built() throws IOException {
+        Matcher version = Pattern.compile("<version>([^<]+)</version>").matcher(Files.readString(Path.of("pom.xml")));
+
+        assertThat(version.find()).isTrue();
+        assertThat(Handbook.SOURCES.resolve("release-notes.md")).content().contains("\n## " + version.group(1) + "\n");
+    }
+
     private static List<String> colours(String name) throws IOException {
-        return java.util.regex.Pattern.compile("--" + name + ": (#[0-9a-f]+);")
+        return Pattern.compile("--" + name + ": (#[0-9a-f]+);")
                 .matcher(Files.readString(folder.resolve("handbook.css")))
                 .results()
                 .map(found -> found.group(1))
