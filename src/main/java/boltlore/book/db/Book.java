@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.TimeUnit;
@@ -97,9 +98,14 @@ public final class Book implements AutoCloseable {
      * the book.
      *
      * @return faulty where the work is, and then nothing was written
+     * @throws DoneBefore where work of that name has been done
      */
     public <T> Outcome<Written<T>> write(By by, Function<Writing, Outcome<T>> work) {
         return transactionOutcome(true, handle -> {
+            List<Entry> before = by.once().isEmpty() ? List.of() : new Journal(handle).of(by.once());
+            if (!before.isEmpty()) {
+                throw new DoneBefore(before);
+            }
             Optional<Entry> last = new Journal(handle).last();
             Writing writing = Writing.by(handle, by);
             return work.apply(writing)

@@ -36,7 +36,8 @@ public final class Writing extends Reading {
                         by.desk(),
                         known.isEmpty()
                                 ? new Persons(handle).nextKey()
-                                : known.get(0).key()));
+                                : known.get(0).key(),
+                        by.once()));
         if (writing.journal().last().isEmpty()) {
             writing.add(new BookBegun(UUID.randomUUID().toString()), "");
         }

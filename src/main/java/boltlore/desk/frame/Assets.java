@@ -10,6 +10,7 @@ import java.util.Map;
 /** Style sheet and script, which come with the program. Their address holds a sum of what they say, so a browser keeps them. */
 public enum Assets {
     STYLE("desk.css", "/boltlore/desk/frame/desk.css", "text/css; charset=utf-8"),
+    ROOMS("rooms.css", "/boltlore/desk/frame/rooms.css", "text/css; charset=utf-8"),
     SCRIPT("htmx.js", "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js", "text/javascript; charset=utf-8");
 
     private static final int SUM = 10;
@@ -44,6 +45,6 @@ public enum Assets {
     }
 
     static Map<String, Assets> byPath() {
-        return Map.of(STYLE.path(), STYLE, SCRIPT.path(), SCRIPT);
+        return Map.of(STYLE.path(), STYLE, ROOMS.path(), ROOMS, SCRIPT.path(), SCRIPT);
     }
 }
