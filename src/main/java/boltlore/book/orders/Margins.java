@@ -6,8 +6,11 @@ import boltlore.book.OrderStanding;
 import boltlore.book.QuotedVersion;
 import boltlore.book.db.Reading;
 import boltlore.faults.Outcome;
+import boltlore.json.Faults;
 import boltlore.json.Json;
 import boltlore.json.JsonFile;
+import boltlore.json.ObjectReader;
+import boltlore.json.Range;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Instant;
@@ -72,25 +75,25 @@ public final class Margins {
     }
 
     private static Margin margin(Reading reading, OrderStanding order, QuotedVersion version) {
-        Json.Obj cost = object(reading.contents().of(version.stands().cost()));
-        Json.Obj figures = object(reading.contents().of(version.stands().figures()));
-        BigDecimal rate = number(figures, "rate").orElse(BigDecimal.ONE);
-        BigDecimal net = rate.compareTo(BigDecimal.ONE) == 0
-                ? version.offer().net()
-                : version.offer().net().divide(rate, 2, RoundingMode.HALF_UP);
-        String currency =
-                cost.members().get("currency") instanceof Json.Text text ? text.text() : version.offer().currency();
-        return new Margin(order.family(), currency, 1, net, number(cost, "full").orElse(BigDecimal.ZERO));
-    }
-
-    private static Json.Obj object(byte[] content) {
-        if (JsonFile.parse("", content) instanceof Outcome.Sound<Json> sound && sound.value() instanceof Json.Obj object) {
-            return object;
+        Faults faults = new Faults();
+        ObjectReader cost = reader(reading, version.stands().cost(), faults);
+        ObjectReader figures = reader(reading, version.stands().figures(), faults);
+        BigDecimal net = version.offer().net();
+        BigDecimal home = figures.has("rate")
+                ? net.divide(figures.decimal("rate", Range.POSITIVE), 2, RoundingMode.HALF_UP)
+                : net;
+        Margin margin =
+                new Margin(order.family(), cost.text("currency"), 1, home, cost.decimal("full", Range.NOT_NEGATIVE));
+        if (faults.orElse(margin) instanceof Outcome.Sound<Margin> sound) {
+            return sound.value();
         }
-        throw new IllegalStateException("The book keeps figures as objects");
+        throw new IllegalStateException("No figures of " + order.name() + " version " + version.version());
     }
 
-    private static Optional<BigDecimal> number(Json.Obj object, String name) {
-        return object.members().get(name) instanceof Json.Num number ? Optional.of(number.number()) : Optional.empty();
+    private static ObjectReader reader(Reading reading, String hash, Faults faults) {
+        if (JsonFile.parse(hash, reading.contents().of(hash)) instanceof Outcome.Sound<Json> sound) {
+            return ObjectReader.of(sound.value(), faults);
+        }
+        throw new IllegalStateException("No object: " + hash);
     }
 }

@@ -145,7 +145,7 @@ public final class TestForm {
                 .filter(reading -> boxes.contains(reading.box()))
                 .map(Reading::instrument)
                 .reduce((earlier, later) -> later)
-                .orElse("");
+                .orElse(instrument.scale() == null ? "by eye" : "");
         String typed = call.said("instrument-" + instrument.name());
         Scale scale = instrument.scale();
         return new Meter(
