@@ -86,11 +86,16 @@ abstract class RoomInBrowser {
 
     /** As somebody without a mouse comes there. */
     void tabTo(Locator target) {
+        tabTo(target, "Tab");
+    }
+
+    /** @param key that goes on, or back */
+    void tabTo(Locator target, String key) {
         for (int i = 0; i < MOST_TABS; i++) {
             if ((Boolean) target.evaluate("element => element === document.activeElement")) {
                 return;
             }
-            page.keyboard().press("Tab");
+            page.keyboard().press(key);
         }
         throw new AssertionError("Not reached by the keyboard: " + target);
     }
