@@ -33,7 +33,7 @@ class FabricationJourneyTest extends RoomInBrowser {
         tabTo(page.locator("form[action='/fabrication/coat/queue'] input[name=order]"));
         type(RoomsBook.FIRST);
         press("Enter");
-        assertThat(page.locator(".told")).containsText("state waiting");
+        assertThat(page.locator(".told")).containsText("to waiting");
 
         Locator piece = page.locator("input[name=piece]").first();
         String name = piece.inputValue();
@@ -52,7 +52,7 @@ class FabricationJourneyTest extends RoomInBrowser {
         page.locator("#load").focus();
         type("load-1");
         press("Enter");
-        assertThat(page.locator(".told")).containsText("state hung");
+        assertThat(page.locator(".told")).containsText("to hung");
         assertThat(page.locator("tbody tr")
                         .filter(new Locator.FilterOptions().setHasText(name))
                         .first())

@@ -107,7 +107,7 @@ class RoomPagesTest extends RoomInBrowser {
         SoftAssertions all = new SoftAssertions();
         for (String path : paths) {
             go(path);
-            for (Form form : forms()) {
+            for (Form form : forms().stream().filter(each -> !each.texts().isEmpty()).toList()) {
                 APIResponse answer = send(form);
                 all.assertThat(answer.status()).as(form.action()).isIn(200, 404, 422);
                 all.assertThat(answer.text()).as(form.action()).doesNotContain("<script>alert");

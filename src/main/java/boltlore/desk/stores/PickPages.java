@@ -1,6 +1,5 @@
 package boltlore.desk.stores;
 
-import boltlore.book.Held;
 import boltlore.book.db.Reading;
 import boltlore.book.db.Stock;
 import boltlore.book.db.Written;
@@ -49,15 +48,11 @@ public final class PickPages {
         doors.look("/stores/pick", this::list);
         doors.act("/stores/pick/scan", this::scan);
         doors.act("/stores/pick/take", this::take);
-        doors.look("/stores/line", this::line);
-        doors.act("/stores/line/take", this::takeOtherwise);
-        doors.act("/stores/line/short", this::tooLittle);
-        doors.act("/stores/line/back", this::back);
         doors.act("/stores/complete", this::complete);
     }
 
     /** Lines of these orders, with what is picked already or without. */
-    private Outcome<List<PickLine>> lines(Reading reading, List<String> orders, Call call, boolean all) {
+    Outcome<List<PickLine>> lines(Reading reading, List<String> orders, Call call, boolean all) {
         return kits.of(reading, orders, call.today())
                 .then(found -> Outcome.sound(found.stream()
                         .flatMap(kit -> PickLine.of(reading, kit).stream())
@@ -86,7 +81,7 @@ public final class PickPages {
         });
     }
 
-    private static Answer shown(Outcome<Answer> page) {
+    static Answer shown(Outcome<Answer> page) {
         return page instanceof Outcome.Sound<Answer> sound
                 ? sound.value()
                 : new Answer.Missing(String.join(" ", Sentences.of(page.faults())));
@@ -100,7 +95,7 @@ public final class PickPages {
                 .orElse("");
     }
 
-    private Row row(Reading reading, PickLine line) {
+    static Row row(Reading reading, PickLine line) {
         List<Stock.Row> lying = reading.stock().of(line.part().number().text()).stream()
                 .filter(row -> row.held().finish().equals(line.finish()))
                 .toList();
@@ -200,11 +195,11 @@ public final class PickPages {
     }
 
     /** One call of the picking desk for the order that the form names. */
-    private interface Work<T> {
+    interface Work<T> {
         Outcome<Written<T>> on(PickDesk desk, KitInWork kit);
     }
 
-    private <T> Answer onLine(
+    <T> Answer onLine(
             Call call, Typed typed, String path, Function<Call, Answer> page, Work<T> work) {
         String order = typed.text("for", "Order", TextShape.ORDER_NAME);
         return Acting.done(
@@ -214,90 +209,6 @@ public final class PickPages {
                         .then(ok -> workshop.book().read(reading -> kits.of(reading, order, call.today())))
                         .then(kit -> work.on(new PickDesk(workshop.book(), by), kit)),
                 page);
-    }
-
-    /** All that can be done with one line of one order. */
-    private Answer line(Call call) {
-        Typed typed = new Typed(call);
-        String order = typed.text("for", "Order", TextShape.ORDER_NAME);
-        String part = typed.text("part", "Part", TextShape.PART_NUMBER);
-        String finish = typed.line("finish", "Finish");
-        return workshop.book().read(reading -> {
-            Outcome<Answer> page = typed.sound()
-                    .then(ok -> lines(reading, List.of(order), call, true))
-                    .then(lines -> lines.stream()
-                            .filter(line -> line.key().equals(Stock.key(part, finish)))
-                            .findFirst()
-                            .map(Outcome::sound)
-                            .orElseGet(() -> Outcome.faulty(
-                                    Fault.of("order " + order, Stock.key(part, finish), "a part of its kit", ""))))
-                    .then(line -> Outcome.sound(Answer.page(
-                            Stock.key(part, finish) + " for " + order,
-                            "stores/line.jte",
-                            new Line(
-                                    Told.of(reading, call),
-                                    row(reading, line),
-                                    Digits.plain(line.wanted()),
-                                    got(reading, order, line),
-                                    line.part().upkeep().alternates().stream()
-                                            .map(each -> each.part().text())
-                                            .toList()))));
-            return shown(page);
-        });
-    }
-
-    private static List<Got> got(Reading reading, String order, PickLine line) {
-        return reading.stock().issuedTo(order).stream()
-                .filter(issued -> Stock.key(
-                                issued.instead().isEmpty() ? issued.held().part() : issued.instead(),
-                                issued.held().finish())
-                        .equals(line.key()))
-                .map(issued -> new Got(
-                        issued.held().part(),
-                        issued.held().finish(),
-                        issued.held().lot(),
-                        issued.held().serial(),
-                        issued.held().bin(),
-                        Digits.plain(issued.quantity())))
-                .toList();
-    }
-
-    private Answer takeOtherwise(Call call) {
-        Typed typed = new Typed(call);
-        String wanted = typed.text("part", "Part", TextShape.PART_NUMBER);
-        String other = call.said("other").isEmpty() ? wanted : typed.text("other", "Part taken", TextShape.PART_NUMBER);
-        Taken taken = new Taken(
-                other,
-                typed.line("finish", "Finish"),
-                typed.amountOrNone("quantity", "Quantity"),
-                typed.line("lot", "Lot"),
-                typed.list("serial", "Serial number"),
-                typed.line("bin", "Bin"),
-                other.equals(wanted) ? "" : wanted,
-                typed.sentence("concession", "Concession"));
-        String why = typed.sentence("reason", "Reason");
-        return onLine(call, typed, linePath(call), this::line, (desk, kit) -> desk.take(kit, List.of(taken), why));
-    }
-
-    private Answer tooLittle(Call call) {
-        Typed typed = new Typed(call);
-        String part = typed.text("part", "Part", TextShape.PART_NUMBER);
-        String finish = typed.line("finish", "Finish");
-        String why = typed.reason("reason", "What was found in the bin");
-        return onLine(call, typed, linePath(call), this::line, (desk, kit) -> desk.missing(kit, part, finish, why));
-    }
-
-    private Answer back(Call call) {
-        Typed typed = new Typed(call);
-        Held held = new Held(
-                typed.text("taken", "Part", TextShape.PART_NUMBER),
-                typed.line("finish", "Finish"),
-                typed.line("lot", "Lot"),
-                typed.line("serial", "Serial number"),
-                typed.line("bin", "Bin"));
-        BigDecimal quantity = typed.amount("quantity", "Quantity");
-        String why = typed.reason("reason", "Why it comes back");
-        return onLine(call, typed, linePath(call), this::line, (desk, kit) -> desk.back(kit, held, quantity, why));
     }
 
     private Answer complete(Call call) {
@@ -310,11 +221,6 @@ public final class PickPages {
     private static String pickPath(List<String> orders) {
         return "/stores/pick?"
                 + orders.stream().map(order -> "order=" + coded(order)).collect(Collectors.joining("&"));
-    }
-
-    private static String linePath(Call call) {
-        return "/stores/line?for=" + coded(call.said("for")) + "&part=" + coded(call.said("part")) + "&finish="
-                + coded(call.said("finish"));
     }
 
     static String coded(String text) {
@@ -350,9 +256,4 @@ public final class PickPages {
         }
     }
 
-    /** One line by itself. */
-    public record Line(List<String> told, Row row, String wanted, List<Got> got, List<String> alternates) {}
-
-    /** Something that the order has got of it. */
-    public record Got(String part, String finish, String lot, String serial, String bin, String quantity) {}
 }

@@ -20,12 +20,14 @@ public final class StoresRoom implements Room {
 
     private final Workshop workshop;
     private final PickPages picking;
+    private final LinePages lines;
     private final GoodsPages goods;
     private final ShortPages lacking;
 
     public StoresRoom(Workshop workshop, KitsAtHand kits) {
         this.workshop = workshop;
         this.picking = new PickPages(workshop, kits);
+        this.lines = new LinePages(workshop, picking);
         this.goods = new GoodsPages(workshop);
         this.lacking = new ShortPages(workshop, kits);
     }
@@ -49,6 +51,7 @@ public final class StoresRoom implements Room {
     public void open(Doors doors) {
         doors.look("/stores", this::today);
         picking.open(doors);
+        lines.open(doors);
         goods.open(doors);
         lacking.open(doors);
     }
