@@ -9,6 +9,7 @@ import boltlore.findings.Findings;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
 import boltlore.proof.fits.FitKinds;
+import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
 import java.util.ArrayList;
@@ -49,11 +50,18 @@ public record OrderKit(
 
     private static Findings misfits(OrderResolver resolver, Order order, Resolution resolution) {
         return resolution instanceof Resolution.Resolved resolved
-                ? FitKinds.of(
-                        resolver.resolver().plan(order.family()).measured(order).catalogue(),
-                        resolved.choices(),
-                        resolved.kit().leftOut()::contains)
+                ? misfits(resolver.resolver().plan(order.family()).measured(order), resolved)
                 : Findings.NONE;
+    }
+
+    /**
+     * What of a kit does not fit together.
+     *
+     * @param plan with the order's own measures
+     */
+    public static Findings misfits(FamilyPlan plan, Resolution.Resolved resolved) {
+        return FitKinds.of(
+                plan.catalogue(), resolved.choices(), resolved.kit().leftOut()::contains);
     }
 
     private static @Nullable Bill bill(OrderResolver resolver, Order order, Resolution resolution) {

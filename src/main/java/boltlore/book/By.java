@@ -10,16 +10,21 @@ import java.time.LocalDate;
  * @param today the calendar day at the desk
  * @param desk machine or place
  * @param name the person's name, which goes no further than the table of persons
- * @param once what names this one piece of work where it may be sent twice over a line that breaks; empty where it cannot
+ * @param once names the act, so that it is done once however often it is sent; empty where nothing sends it twice
  */
 public record By(Instant at, LocalDate today, String desk, String name, String once) {
 
+    /** Of an act that nothing sends twice. */
     public By(Instant at, LocalDate today, String desk, String name) {
         this(at, today, desk, name, "");
     }
 
-    /** The same, for work that is done once however often it is sent. */
-    public By once(String key) {
-        return new By(at, today, desk, name, key);
+    public By once(String act) {
+        return new By(at, today, desk, name, act);
+    }
+
+    /** A further step of the same act, which is a transaction of its own. */
+    public By further(String step) {
+        return once.isEmpty() ? this : once(once + " " + step);
     }
 }

@@ -73,7 +73,6 @@ public record Entry(long number, Stamp stamp, Subject subject, String kind, Stri
                 .put("at", written(stamp.at()))
                 .put("desk", stamp.desk())
                 .put("person", stamp.person())
-                .putIfAny("once", stamp.once())
                 .put("what", subject.what())
                 .put("name", subject.name())
                 .put("kind", kind)
@@ -86,11 +85,7 @@ public record Entry(long number, Stamp stamp, Subject subject, String kind, Stri
     public static Entry read(ObjectReader reader) {
         Entry entry = new Entry(
                 number(reader),
-                new Stamp(
-                        at(reader),
-                        reader.text("desk"),
-                        reader.text("person"),
-                        reader.findText("once").orElse("")),
+                new Stamp(at(reader), reader.text("desk"), reader.text("person")),
                 new Subject(reader.text("what"), reader.text("name")),
                 reader.text("kind"),
                 data(reader),

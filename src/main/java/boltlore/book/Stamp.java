@@ -10,13 +10,8 @@ import java.time.temporal.ChronoUnit;
  *     numbers
  * @param desk the machine or place
  * @param person key of the person; the name stands in the table of persons alone
- * @param once what names the piece of work that the entry is of, so that it is not done again; or empty
  */
-public record Stamp(Instant at, String desk, String person, String once) {
-
-    public Stamp(Instant at, String desk, String person) {
-        this(at, desk, person, "");
-    }
+public record Stamp(Instant at, String desk, String person) {
 
     public Stamp {
         at = at.truncatedTo(ChronoUnit.MILLIS);

@@ -1,10 +1,11 @@
 package boltlore.cli;
 
-import boltlore.catalogue.Option;
-import boltlore.catalogue.OptionValue;
+import boltlore.asking.FigureWords;
+import boltlore.asking.KitFigures;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
-import boltlore.choosing.Aim;
+import boltlore.choosing.AnswerEffects;
+import boltlore.choosing.AnswerEffects.Effect;
 import boltlore.choosing.BestKit;
 import boltlore.choosing.ChoiceState;
 import boltlore.choosing.ConflictWords;
@@ -14,30 +15,33 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
-/**
- * What each answer to a question changes: price, mass and lead time of the cheapest complete kit with it, against the
- * cheapest one without, and the values elsewhere that it rules out. All of it is exact; what takes too long is left out.
- */
+/** What each answer to a question changes, in words; what takes too long is left out. */
 final class AnswerFigures {
 
     private static final int MOST_NAMED = 3;
 
     private final ChoosingSession choosing;
+    private final AnswerEffects effects;
     private final ConflictWords words;
-    private final Map<Choices, Optional<BestKit>> cheapest = new HashMap<>();
     private boolean late;
 
     AnswerFigures(ChoosingSession choosing) {
         this.choosing = choosing;
+        this.effects = new AnswerEffects(choosing.chooser(), choosing.best(), new HashMap<>());
         this.words = new ConflictWords(choosing.choices().family());
     }
 
     /** 'From EUR 24,460.00 …' for all answers, and in the time given for each what it changes. */
     Optional<String> now(Choices choices) {
-        return best(choices).map(kit -> "Cheapest complete kit now: " + KitFigures.say(kit.pricing()) + ".");
+        try {
+            return effects.cheapest(choices)
+                    .map(kit -> "Cheapest complete kit now: " + KitFigures.say(kit.pricing()) + ".");
+        } catch (Deadline.Passed tooLate) {
+            late = true;
+            return Optional.empty();
+        }
     }
 
     /** Begins a question: the time given holds for all its answers together. */
@@ -52,42 +56,31 @@ final class AnswerFigures {
     }
 
     Optional<String> of(ChoiceState.Sound standing, Choice answer) {
-        Choices before = standing.choices();
-        Choices after = before.with(answer.option(), answer.value());
         List<String> says = new ArrayList<>();
-        Optional<BestKit> now = best(before);
-        best(after)
-                .ifPresent(kit -> says.add(
-                        now.map(base -> difference(base, kit)).orElseGet(() -> KitFigures.say(kit.pricing()))));
-        if (choosing.chooser().standing(after) instanceof ChoiceState.Sound sound) {
-            ruledOut(standing, sound, answer).ifPresent(says::add);
+        Effect effect = effect(standing, answer);
+        BestKit base = effect.before();
+        BestKit kit = effect.after();
+        if (kit != null) {
+            says.add(base == null ? KitFigures.say(kit.pricing()) : difference(effect, base, kit));
         }
+        ruledOut(effect.closes()).ifPresent(says::add);
         return says.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", says));
     }
 
-    private Optional<BestKit> best(Choices choices) {
-        Optional<BestKit> known = cheapest.get(choices);
-        if (known == null) {
-            known = inTime(choices);
-        }
-        return known;
-    }
-
-    private Optional<BestKit> inTime(Choices choices) {
+    /** What it rules out is known without any search for a kit. */
+    private Effect effect(ChoiceState.Sound standing, Choice answer) {
         try {
-            Optional<BestKit> found = choosing.best().bestAlone(Aim.CHEAPEST, choices);
-            cheapest.put(choices, found);
-            return found;
+            return effects.of(standing, answer);
         } catch (Deadline.Passed tooLate) {
             late = true;
-            return Optional.empty();
+            return new Effect(null, null, effects.closes(standing, answer));
         }
     }
 
     /** 'EUR 635.00 more, 1.2 kg more, same lead time'. */
-    private static String difference(BestKit base, BestKit kit) {
-        String price = base.price()
-                .flatMap(was -> kit.price().map(is -> FigureWords.difference(kit, is.subtract(was))))
+    private static String difference(Effect effect, BestKit base, BestKit kit) {
+        String price = effect.morePrice()
+                .map(more -> FigureWords.difference(kit, more))
                 .orElse("no price");
         int days = kit.leadDays() - base.leadDays();
         BigDecimal kg = kit.massKg().subtract(base.massKg()).setScale(1, RoundingMode.HALF_UP);
@@ -95,22 +88,14 @@ final class AnswerFigures {
         return same ? "no difference" : price + ", " + FigureWords.mass(kg) + ", " + FigureWords.days(days);
     }
 
-    private Optional<String> ruledOut(ChoiceState.Sound before, ChoiceState.Sound after, Choice answer) {
-        List<String> closed = new ArrayList<>();
-        for (Option option : choosing.choices().family().options()) {
-            for (OptionValue value : option.values()) {
-                Choice choice = new Choice(option.name(), value.value());
-                boolean elsewhere = !option.name().equals(answer.option());
-                if (elsewhere && before.isOpen(choice) && !after.isOpen(choice)) {
-                    closed.add(words.says(choice));
-                }
-            }
-        }
+    private Optional<String> ruledOut(List<Choice> closed) {
         if (closed.isEmpty()) {
             return Optional.empty();
         }
         int more = closed.size() - MOST_NAMED;
-        String named = String.join(", ", closed.subList(0, Math.min(MOST_NAMED, closed.size())));
-        return Optional.of("rules out " + named + (more > 0 ? " and " + more + " more" : ""));
+        List<String> named = closed.subList(0, Math.min(MOST_NAMED, closed.size())).stream()
+                .map(words::says)
+                .toList();
+        return Optional.of("rules out " + String.join(", ", named) + (more > 0 ? " and " + more + " more" : ""));
     }
 }

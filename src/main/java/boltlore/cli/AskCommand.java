@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.asking.AskedHead;
 import boltlore.choosing.ChoiceState;
 import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;

@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.asking.AskedHead;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Option;
 import boltlore.choices.Choice;
@@ -7,7 +8,7 @@ import boltlore.choices.Choices;
 import boltlore.choosing.ConflictWords;
 import boltlore.choosing.Opening;
 import boltlore.choosing.Repair;
-import boltlore.cli.AskedHead.Asking;
+import boltlore.asking.AskedHead.Asking;
 import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
 import boltlore.order.Order;

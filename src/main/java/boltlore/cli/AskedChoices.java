@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.asking.PapersLanguage;
 import boltlore.catalogue.Catalogue;
 import boltlore.choices.Choices;
 import boltlore.faults.Fault;

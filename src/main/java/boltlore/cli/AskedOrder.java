@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.asking.PapersLanguage;
 import boltlore.catalogue.Option;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;

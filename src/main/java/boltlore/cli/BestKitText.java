@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.asking.KitFigures;
 import boltlore.catalogue.OptionValue;
 import boltlore.choices.Choices;
 import boltlore.choosing.BestKit;

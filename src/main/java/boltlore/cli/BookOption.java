@@ -31,6 +31,12 @@ final class BookOption {
             description = "Who does it; without it BOLTLORE_BY says, or else the name of your account.")
     private @Nullable String name;
 
+    @Option(
+            names = "--clock",
+            paramLabel = "TIME",
+            description = "Work as if it were that time, as 2027-07-30T09:00:00Z; for drills in a copy of the book.")
+    private @Nullable Instant clock;
+
     Outcome<Place> place() {
         return Place.of(book, System.getenv());
     }
@@ -44,7 +50,11 @@ final class BookOption {
         return Said.text("--by", who, TextShape.LINE)
                 .then(person -> Said.text(DESK_VARIABLE, desk, TextShape.LINE)
                         .then(at -> Outcome.sound(
-                                new By(Instant.now(), LocalDate.now(ZoneId.systemDefault()), at, person))));
+                                new By(now(), LocalDate.ofInstant(now(), ZoneId.systemDefault()), at, person))));
+    }
+
+    private Instant now() {
+        return clock == null ? Instant.now() : clock;
     }
 
     static Fault otherPlace(Place place) {

@@ -30,6 +30,7 @@ import picocli.CommandLine.Parameters;
             BuiltCommand.Fit.class,
             BuiltCommand.TakeOut.class,
             BuiltCommand.Note.class,
+            BuiltRead.class,
             BuiltCommand.Vehicle.class,
             BuiltCommand.Work.class
         })
@@ -68,6 +69,12 @@ final class BuiltCommand extends BookGroup {
                                                                             + note.of() + ": " + note.says() + " ("
                                                                             + reading.persons()
                                                                                     .shown(note.person()) + ")"));
+                                                    record.readings()
+                                                            .forEach(each -> screen.wrapped(
+                                                                    2,
+                                                                    "entry " + each.entry() + ": " + each + " ("
+                                                                            + reading.persons()
+                                                                                    .shown(each.person()) + ")"));
                                                     screen.wrapped(
                                                             0,
                                                             record.differences().isEmpty()
@@ -172,11 +179,12 @@ final class BuiltCommand extends BookGroup {
     }
 
     /** Says what was read, conceded, signed. */
-    @Command(name = "note", description = "Write down a reading, a concession or a signature of a kit.")
+    @Command(name = "note", description =
+                    "Write down a concession or a signature of a kit; a signature is that of --by, one of the staff. 'built read'"
+                            + " writes a reading down.")
     static final class Note extends BookCommand {
 
         enum What {
-            READING,
             CONCESSION,
             SIGNATURE
         }
@@ -184,13 +192,13 @@ final class BuiltCommand extends BookGroup {
         @Mixin
         private OrderCommand.Numbered order = new OrderCommand.Numbered();
 
-        @Parameters(index = "1", paramLabel = "WHAT", description = "reading, concession or signature.")
-        private What what = What.READING;
+        @Parameters(index = "1", paramLabel = "WHAT", description = "concession or signature.")
+        private What what = What.CONCESSION;
 
         @Parameters(index = "2", paramLabel = "OF", description = "Of what: a test, a part, a sheet.")
         private String of = "";
 
-        @Parameters(index = "3", paramLabel = "TEXT", description = "The value with its unit, or what is allowed.")
+        @Parameters(index = "3", paramLabel = "TEXT", description = "What is allowed, or signed for.")
         private String says = "";
 
         @Mixin

@@ -41,6 +41,7 @@ import picocli.CommandLine.Parameters;
             ChangeCommand.Propose.class,
             ChangeCommand.Listed.class,
             ChangeCommand.Decide.class,
+            ChangeCarry.class,
             ServiceCommand.class,
             ChangeCommand.Touches.class
         })

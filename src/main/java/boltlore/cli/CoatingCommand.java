@@ -21,7 +21,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "coating",
         description =
-                "Follow pieces through the coating shop: queue, list, mask, hang, coated, out, back, accept, reject, again;"
+                "Follow pieces through the coating shop: queue, list, mask, hang, coated, out, back, accept, reject, again, scrap, withdraw;"
                         + " 'coating --help' lists how.",
         subcommands = {
             CoatingCommand.Queue.class,
@@ -34,7 +34,8 @@ import picocli.CommandLine.Parameters;
             CoatingCommand.Accept.class,
             CoatingCommand.Reject.class,
             CoatingCommand.Again.class,
-            CoatingCommand.Scrap.class
+            CoatingCommand.Scrap.class,
+            CoatingCommand.Withdraw.class
         })
 final class CoatingCommand extends BookGroup {
 
@@ -72,8 +73,8 @@ final class CoatingCommand extends BookGroup {
                 paramLabel = "STATE",
                 split = ",",
                 description =
-                        "Only these: waiting, masked, hung, coated, out, back, accepted, rejected, scrapped; without it all"
-                                + " that are not accepted or scrapped.")
+                        "Only these: waiting, masked, hung, coated, out, back, accepted, rejected, scrapped, withdrawn; without"
+                                + " it all that something is still to be done with.")
         private List<String> states = new ArrayList<>();
 
         @Option(names = "--order", paramLabel = "ORDER", description = "Only pieces of that order.")
@@ -115,7 +116,7 @@ final class CoatingCommand extends BookGroup {
         private Outcome<List<Coat>> states() {
             if (states.isEmpty()) {
                 return Outcome.sound(Arrays.stream(Coat.values())
-                        .filter(state -> state != Coat.ACCEPTED && state != Coat.SCRAPPED)
+                        .filter(state -> !state.done())
                         .toList());
             }
             return Outcome.all(states.stream().map(Listed::state).toList());
@@ -237,6 +238,13 @@ final class CoatingCommand extends BookGroup {
     static final class Again extends Step {
         Again() {
             super(Coat.WAITING);
+        }
+    }
+
+    @Command(name = "withdraw", description = "Take pieces out of the queue that do not hang yet, and say why.")
+    static final class Withdraw extends Step {
+        Withdraw() {
+            super(Coat.WITHDRAWN);
         }
     }
 

@@ -1,5 +1,7 @@
 package boltlore.cli;
 
+import boltlore.asking.KitFigures;
+import boltlore.asking.FigureWords;
 import boltlore.answers.Comparison;
 import boltlore.answers.OrderKit;
 import boltlore.answers.json.ComparisonJson;

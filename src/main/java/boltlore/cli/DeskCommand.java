@@ -6,17 +6,25 @@ import boltlore.book.orders.Bench;
 import boltlore.catalogue.Catalogue;
 import boltlore.desk.DemoBook;
 import boltlore.desk.Desk;
+import boltlore.desk.frame.Access;
 import boltlore.desk.frame.Server;
 import boltlore.desk.frame.Workshop;
+import boltlore.desk.people.People;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import java.io.IOException;
 import java.net.URI;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -44,6 +52,42 @@ final class DeskCommand extends BookCommand {
 
     @Option(names = "--open", description = "Open the browser too.")
     private boolean open;
+
+    @ArgGroup(exclusive = false)
+    private @Nullable Outside outside;
+
+    /** What it takes to be reached from other machines; all of it or none. */
+    static final class Outside {
+        @Option(
+                names = "--address",
+                paramLabel = "ADDRESS",
+                required = true,
+                description = "Answer other machines too, on this address of the machine, or on 0.0.0.0 for all: over TLS"
+                        + " and for those who sign in, whom 'desk admit' lets in.")
+        private String address = "";
+
+        @Option(
+                names = "--name",
+                paramLabel = "NAME",
+                required = true,
+                split = ",",
+                description = "The machine's name in the certificate, under which browsers ask for it.")
+        private List<String> names = new ArrayList<>();
+
+        @Option(
+                names = "--certificate",
+                paramLabel = "FILE",
+                required = true,
+                description = "The certificate, a PEM file.")
+        private Path certificate = Path.of("");
+
+        @Option(
+                names = "--key",
+                paramLabel = "FILE",
+                required = true,
+                description = "Its private key, a PEM file (PKCS #8).")
+        private Path key = Path.of("");
+    }
 
     @Mixin
     private CatalogueOption catalogue = new CatalogueOption();
@@ -83,19 +127,28 @@ final class DeskCommand extends BookCommand {
         CountDownLatch closed = new CountDownLatch(1);
         Thread ending = new Thread(() -> end(asked, closed), "ending");
         Runtime.getRuntime().addShutdownHook(ending);
-        try (Server server = Desk.open(workshop, port, this::who, aside())) {
+        Outcome<Access> access = access(workshop);
+        if (!(access instanceof Outcome.Sound<Access> sound)) {
+            return Outcome.faulty(access.faults());
+        }
+        try (Server server = Desk.open(workshop, sound.value(), this::who, aside())) {
             screen.line(
                     json()
                             ? JsonOut.object()
                                     .put("desk", server.address().toString())
                                     .written()
                                     .stripTrailing()
-                            : "The desk is open at " + server.address() + " for this machine alone; Ctrl-C ends it.");
+                            : "The desk is open at " + server.address()
+                            + (outside == null ? " for this machine alone" : " for whoever signs in")
+                            + "; Ctrl-C ends it.");
             screen.flush();
             if (open) {
                 browse(server.address());
             }
             asked.await();
+        } catch (IOException e) {
+            return Outcome.faulty(Fault.of(
+                    "--certificate", String.valueOf(e.getMessage()), "a certificate and its private key", ""));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } finally {
@@ -103,6 +156,25 @@ final class DeskCommand extends BookCommand {
             Interruptible.forget(ending);
         }
         return Outcome.sound(Exit.OK);
+    }
+
+    /** A desk that other machines reach lets nobody in who is not known. */
+    private Outcome<Access> access(Workshop workshop) {
+        Outside asked = outside;
+        if (asked == null) {
+            return Outcome.sound(Access.here(port));
+        }
+        People people = new People(workshop.book());
+        if (people.all().isEmpty()) {
+            return Outcome.faulty(Fault.of(
+                    "--address",
+                    "nobody who may sign in",
+                    "somebody who may, before other machines reach the desk",
+                    "'boltlore desk admit NAME --role owner' lets somebody in."));
+        }
+        Set<String> names = new LinkedHashSet<>(asked.names);
+        return Outcome.sound(new Access(
+                asked.address, port, new Access.Outside(names, asked.certificate, asked.key, people::roles)));
     }
 
     /** What was begun is finished before the program ends. */

@@ -1,5 +1,7 @@
 package boltlore.cli;
 
+import boltlore.asking.AskedHead;
+import boltlore.asking.MeasuredSaid;
 import boltlore.catalogue.Catalogue;
 import boltlore.explanation.FindingWords;
 import boltlore.order.Order;

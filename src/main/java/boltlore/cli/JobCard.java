@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.asking.FigureWords;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;

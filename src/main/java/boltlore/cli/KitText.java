@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.asking.KitFigures;
 import boltlore.answers.OrderKit;
 import boltlore.resolution.Kit;
 import boltlore.trades.costing.quote.OrderPricing;

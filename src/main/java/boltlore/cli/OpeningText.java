@@ -1,5 +1,7 @@
 package boltlore.cli;
 
+import boltlore.asking.KitFigures;
+import boltlore.asking.FigureWords;
 import boltlore.catalogue.OptionValue;
 import boltlore.choices.Choice;
 import boltlore.choosing.BestKit;

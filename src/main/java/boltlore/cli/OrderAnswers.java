@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.asking.FigureWords;
 import boltlore.catalogue.Condition;
 import boltlore.choices.Choices;
 import boltlore.choosing.Chooser;

@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.asking.AskedHead;
 import boltlore.exports.Exports;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;

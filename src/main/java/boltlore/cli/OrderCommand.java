@@ -7,6 +7,7 @@ import boltlore.book.QuotedVersion;
 import boltlore.book.Subject;
 import boltlore.book.db.Place;
 import boltlore.book.db.Reading;
+import boltlore.book.orders.KeptFinding;
 import boltlore.book.orders.OrderDesk;
 import boltlore.book.orders.OrderJson;
 import boltlore.faults.Outcome;
@@ -171,6 +172,9 @@ final class OrderCommand extends BookGroup {
         @Option(names = "--kit", description = "Tell the lines of its kit too, as they were resolved.")
         private boolean kit;
 
+        @Option(names = "--findings", description = "Tell what the rules and all trades found of its kit too.")
+        private boolean findings;
+
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             return order.read()
@@ -190,12 +194,19 @@ final class OrderCommand extends BookGroup {
                 if (kit && !standing.kit().isEmpty()) {
                     answer.put("lines", JsonOut.list(reading.orders().lines(standing.kit()), OrderJson::line));
                 }
+                if (findings) {
+                    answer.put("findings", JsonOut.list(KeptFinding.of(reading, standing), KeptFinding::json));
+                }
                 screen.line(answer.written().stripTrailing());
                 return Outcome.sound(Exit.OK);
             }
             screen.heading(line(standing) + ", " + reading.persons().shown(standing.customer()));
             quoted.forEach(each -> screen.wrapped(2, OrderOffers.line(each)));
             entries.forEach(each -> screen.wrapped(2, BookGroup.line(each, reading)));
+            if (findings) {
+                KeptFinding.of(reading, standing)
+                        .forEach(each -> screen.wrapped(2, each.severity() + ", " + each.by() + ": " + each.says()));
+            }
             if (kit && !standing.kit().isEmpty()) {
                 reading.orders()
                         .lines(standing.kit())

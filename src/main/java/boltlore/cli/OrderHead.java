@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.asking.AskedHead;
 import boltlore.catalogue.BuildDate;
 import boltlore.catalogue.Catalogue;
 import boltlore.faults.Outcome;

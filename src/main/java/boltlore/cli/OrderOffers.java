@@ -7,6 +7,7 @@ import boltlore.book.db.Book;
 import boltlore.book.db.Place;
 import boltlore.book.orders.AsBuiltRecord;
 import boltlore.book.orders.Bench;
+import boltlore.book.orders.KeptFinding;
 import boltlore.book.orders.OrderDesk;
 import boltlore.book.orders.OrderDesk.Asked;
 import boltlore.book.orders.OrderJson;
@@ -74,7 +75,23 @@ final class OrderOffers {
                                     screen,
                                     written,
                                     OrderJson::quotation,
-                                    quoted -> screen.wrapped(0, quoted.order() + ", " + line(quoted)))));
+                                    quoted -> told(screen, at.book(), quoted))));
+        }
+
+        /** What stops it is told at once: it keeps the order from being confirmed. */
+        private static void told(Screen screen, Book book, QuotedVersion quoted) {
+            screen.wrapped(0, quoted.order() + ", " + line(quoted));
+            List<KeptFinding> found =
+                    book.read(reading -> KeptFinding.in(reading, quoted.stands().findings()));
+            found.stream()
+                    .filter(KeptFinding::stops)
+                    .forEach(stop -> screen.wrapped(2, "Stop, " + stop.by() + ": " + stop.says()));
+            long checks = found.stream().filter(KeptFinding::isToCheck).count();
+            if (checks > 0) {
+                screen.wrapped(
+                        2,
+                        checks + " to check: 'boltlore order show " + quoted.order() + " --findings' tells each.");
+            }
         }
 
         private Outcome<Asked> asked() {
@@ -200,6 +217,12 @@ final class OrderOffers {
                 description = "in-work, tested, shipped, lost, cancelled.")
         private OrderState to = OrderState.DRAFT;
 
+        @Option(
+                names = "--yes",
+                description = "Pass what holds the order and a person may answer for; --reason says why, and both stay with"
+                        + " the entry.")
+        private boolean yes;
+
         @Mixin
         private OrderCommand.Reason reason = new OrderCommand.Reason();
 
@@ -210,7 +233,7 @@ final class OrderOffers {
                     order,
                     reason,
                     at -> new OrderDesk(at.book(), at.by())
-                            .move(at.order(), to, at.reason())
+                            .move(at.order(), to, yes, at.reason())
                             .then(written -> written(
                                     screen, written, OrderJson::standing, now -> moved(screen, at.book(), now))));
         }

@@ -25,9 +25,10 @@ import picocli.CommandLine.Parameters;
 /** The data of persons. */
 @Command(
         name = "person",
-        description = "List, correct, hand out and erase what the book holds of persons; 'person --help' lists how.",
+        description = "List, add, correct, hand out and erase what the book holds of persons; 'person --help' lists how.",
         subcommands = {
             PersonCommand.Listed.class,
+            PersonCommand.Add.class,
             PersonCommand.Change.class,
             PersonCommand.HandOut.class,
             PersonCommand.Erase.class
@@ -64,6 +65,32 @@ final class PersonCommand extends BookGroup {
                         all -> all.forEach(person -> print(screen, person)));
                 return Outcome.sound(Exit.OK);
             });
+        }
+    }
+
+    /** Takes somebody down. */
+    @Command(name = "add", description = "Take somebody of the staff down, who may sign from then on.")
+    static final class Add extends BookCommand {
+
+        @Parameters(paramLabel = "NAME", description = "The name.")
+        private String name = "";
+
+        @Mixin
+        private OrderCommand.Reason reason = new OrderCommand.Reason();
+
+        @Override
+        Outcome<Integer> answer(Screen screen, Place place) {
+            return Said.text("NAME", name, TextShape.LINE)
+                    .then(known -> reason.read()
+                            .then(why -> by().then(by -> inBook(
+                                    place,
+                                    book -> new PersonDesk(book, by)
+                                            .add(known, why)
+                                            .then(written -> written(
+                                                    screen,
+                                                    written,
+                                                    Transfer::person,
+                                                    person -> print(screen, person)))))));
         }
     }
 

@@ -1,10 +1,13 @@
 package boltlore.cli;
 
+import boltlore.book.By;
 import boltlore.book.Held;
+import boltlore.book.db.Book;
 import boltlore.book.db.Place;
 import boltlore.book.stores.PickDesk;
 import boltlore.book.stores.PickLine;
 import boltlore.book.stores.Taken;
+import boltlore.catalogue.Catalogue;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import boltlore.json.TextShape;
@@ -22,14 +25,18 @@ import picocli.CommandLine.Parameters;
 /** Picking. */
 @Command(
         name = "pick",
-        description = "Pick orders from the stores: what is left in walking order, take, missing, back, complete;"
+        description = "Pick orders from the stores: what is left in walking order, take, missing, back, complete, bags, count, pack;"
                 + " 'pick --help' lists how.",
         subcommands = {
             PickList.class,
             PickCommand.Take.class,
             PickCommand.Missing.class,
             PickCommand.Back.class,
-            PickCommand.Complete.class
+            PackCommand.BackAll.class,
+            PickCommand.Complete.class,
+            PackCommand.Bags.class,
+            PackCommand.CountBag.class,
+            PackCommand.Pack.class
         })
 final class PickCommand extends BookGroup {
 
@@ -71,7 +78,15 @@ final class PickCommand extends BookGroup {
         @Parameters(index = "0", paramLabel = "ORDER", description = "Number of the order.")
         private String order = "";
 
-        abstract Outcome<Integer> work(Screen screen, PickDesk desk, KitInWork kit, String why);
+        /** What a command on one order works with. */
+        record At(Book book, By by, Catalogue catalogue, KitInWork kit, String why) {
+
+            PickDesk desk() {
+                return new PickDesk(book, by);
+            }
+        }
+
+        abstract Outcome<Integer> work(Screen screen, At at);
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
@@ -80,7 +95,7 @@ final class PickCommand extends BookGroup {
                     .then(name -> reason().then(why -> by().then(by -> inStores(
                             place,
                             (book, catalogue) -> kit(book, catalogue, name)
-                                    .then(kit -> work(screen, new PickDesk(book, by), kit, why))))));
+                                    .then(kit -> work(screen, new At(book, by, catalogue, kit, why)))))));
         }
     }
 
@@ -124,8 +139,8 @@ final class PickCommand extends BookGroup {
         private String concession = "";
 
         @Override
-        Outcome<Integer> work(Screen screen, PickDesk desk, KitInWork kit, String why) {
-            return taken().then(taken -> desk.take(kit, taken, why)
+        Outcome<Integer> work(Screen screen, At at) {
+            return taken().then(taken -> at.desk().take(at.kit(), taken, at.why())
                     .then(written -> written(
                             screen,
                             written,
@@ -176,9 +191,9 @@ final class PickCommand extends BookGroup {
         private String finish = "";
 
         @Override
-        Outcome<Integer> work(Screen screen, PickDesk desk, KitInWork kit, String why) {
+        Outcome<Integer> work(Screen screen, At at) {
             return part(part)
-                    .then(name -> desk.missing(kit, name, finish, why)
+                    .then(name -> at.desk().missing(at.kit(), name, finish, at.why())
                             .then(written -> written(
                                     screen, written, PickCommand::asJson, line -> screen.wrapped(0, says(line)))));
         }
@@ -202,12 +217,12 @@ final class PickCommand extends BookGroup {
         private HeldSaid held = new HeldSaid();
 
         @Override
-        Outcome<Integer> work(Screen screen, PickDesk desk, KitInWork kit, String why) {
+        Outcome<Integer> work(Screen screen, At at) {
             return part(part)
                     .then(name -> StockCommand.above(quantity)
                             .then(some -> held.read()
-                                    .then(said -> desk.back(
-                                                    kit,
+                                    .then(said -> at.desk().back(
+                                                    at.kit(),
                                                     new Held(
                                                             name,
                                                             said.finish(),
@@ -218,7 +233,7 @@ final class PickCommand extends BookGroup {
                                                                             .get(0),
                                                             said.bin()),
                                                     some,
-                                                    why)
+                                                    at.why())
                                             .then(written -> written(
                                                     screen,
                                                     written,
@@ -235,17 +250,17 @@ final class PickCommand extends BookGroup {
                             + " a reason while any is.")
     static final class Complete extends OnLine {
         @Override
-        Outcome<Integer> work(Screen screen, PickDesk desk, KitInWork kit, String why) {
-            return desk.complete(kit, why)
+        Outcome<Integer> work(Screen screen, At at) {
+            return at.desk().complete(at.kit(), at.why())
                     .then(written -> written(
                             screen,
                             written,
                             open -> JsonOut.object()
-                                    .put("order", kit.order().name())
+                                    .put("order", at.kit().order().name())
                                     .put("open", JsonOut.list(open, PickCommand::asJson)),
                             open -> screen.wrapped(
                                     0,
-                                    kit.order().name() + ": picking complete"
+                                    at.kit().order().name() + ": picking complete"
                                             + (open.isEmpty() ? "" : ", " + open.size() + " still to come"))));
         }
     }

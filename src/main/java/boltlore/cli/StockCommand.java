@@ -25,10 +25,12 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "stock",
         description =
-                "What the stores hold: list, short, goods in, count, move, scrap, keep; 'stock --help' lists how.",
+                "What the stores hold: list, short, lacking, bars, goods in, count, move, scrap, keep; 'stock --help' lists how.",
         subcommands = {
             StockCommand.Listed.class,
             StockShort.class,
+            StockLacking.class,
+            StockBars.class,
             StockReceived.class,
             StockCommand.Count.class,
             StockCommand.Move.class,

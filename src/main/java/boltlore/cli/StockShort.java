@@ -33,7 +33,7 @@ final class StockShort extends FrozenCommand {
                 book,
                 catalogue,
                 (reading, kits) -> kits.owed().then(all -> {
-                    if (all.isEmpty()) {
+                    if (all.isEmpty() && reading.needs().afterShipping().isEmpty()) {
                         return Outcome.faulty(Fault.of(
                                 "",
                                 "no order that is owed",

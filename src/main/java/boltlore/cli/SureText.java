@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.asking.FigureWords;
 import boltlore.catalogue.Part;
 import boltlore.choosing.Chooser;
 import boltlore.choosing.FamilyQuestions;

@@ -5,12 +5,15 @@ import boltlore.book.orders.KitsAtHand;
 import boltlore.desk.bench.BenchRoom;
 import boltlore.desk.engineering.EngineeringRoom;
 import boltlore.desk.fabrication.FabricationRoom;
+import boltlore.desk.frame.Access;
 import boltlore.desk.frame.Room;
 import boltlore.desk.frame.Server;
 import boltlore.desk.frame.Workshop;
 import boltlore.desk.office.OfficeRoom;
 import boltlore.desk.sales.SalesRoom;
+import boltlore.desk.sheets.SheetPages;
 import boltlore.desk.stores.StoresRoom;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.function.Supplier;
@@ -28,17 +31,18 @@ public final class Desk {
                 new FabricationRoom(workshop, kits),
                 new BenchRoom(workshop, kits),
                 new EngineeringRoom(workshop, kits),
-                new OfficeRoom(workshop, kits));
+                new OfficeRoom(workshop, kits),
+                new SheetPages(workshop));
     }
 
     /**
-     * Begins to answer browsers on this machine.
+     * Begins to answer browsers.
      *
-     * @param port 0 takes one that is free
      * @param by who works here, asked anew for each call
      * @param log where failures of the program are told
+     * @throws IOException where the certificate or its key cannot be read
      */
-    public static Server open(Workshop workshop, int port, Supplier<By> by, PrintWriter log) {
-        return new Server(rooms(workshop), port, by, log);
+    public static Server open(Workshop workshop, Access access, Supplier<By> by, PrintWriter log) throws IOException {
+        return new Server(rooms(workshop), access, by, log);
     }
 }

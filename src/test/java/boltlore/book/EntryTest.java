@@ -29,7 +29,7 @@ class EntryTest {
             new BigDecimal("45210.00"),
             new BigDecimal("55608.30"),
             55);
-    private static final Frozen STANDS = new Frozen("a1", "b2", "c3", "d4", "e5");
+    private static final Frozen STANDS = new Frozen("a1", "b2", "c3", "d4", "e5", "f6", "07");
     private static final KitLine LINE = new KitLine(
             2, "motor", "PV-CR-E", "B", "green", new BigDecimal("1.071"), "m", "make", true, "lot", "D-7", "2");
 

@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.asking.KitFigures;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.answers.OrderKit;

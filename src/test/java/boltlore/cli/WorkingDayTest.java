@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class WorkingDayTest {
 
     private static final ObjectMapper MAPPER = new ObjectMapper();
-    private static final String FIRST = "BL-1002";
+    private static final String FIRST = "BL-1003";
     private static final String LATE = "BL-1001";
 
     /** A fuse of the high-voltage box: nobody's kit is complete without it. */
@@ -48,6 +48,7 @@ class WorkingDayTest {
     @DisplayName("goes through every room, and the book is whole at its end")
     void day(Kept kept) throws IOException {
         desk = kept == Kept.IN_FILE ? DeskAt.file(folder) : DeskAt.server();
+        undecided();
         confirm(FIRST, 150);
         shortages();
         goodsIn();
@@ -67,6 +68,18 @@ class WorkingDayTest {
         desk.done("order", "quote", order);
         assertThat(desk.done("order", "confirm", order, "--due", today.plusDays(days)))
                 .contains(order + ", pannier-van: ordered (version 1)");
+    }
+
+    /** Brackets that nobody has decided about stop the shipping papers: nothing is frozen before. */
+    private void undecided() {
+        desk.done("order", "draft", "catalog/orders/bl-1002.json");
+        assertThat(desk.done("order", "quote", "BL-1002")).contains("Stop, ship:").contains("to check");
+        assertThat(desk.refused("order", "confirm", "BL-1002"))
+                .contains("a Stop of 'ship'")
+                .contains("take it down and quote it again");
+        assertThat(desk.refused("order", "confirm", "BL-1002", "--reason", "in a hurry"))
+                .contains("a Stop of 'ship'");
+        desk.done("order", "move", "BL-1002", "lost", "--reason", "did not decide");
     }
 
     private JsonNode json(Object... words) throws IOException {
@@ -201,7 +214,7 @@ class WorkingDayTest {
         desk.done("coating", "hang", FIRST, "--load", "load-1");
         desk.done("coating", "coated", FIRST);
 
-        String bad = "BL-1002/PV-CR-M/1";
+        String bad = "BL-1003/PV-CR-M/1";
         assertThat(desk.refused("coating", "reject", bad)).contains("what is wrong with them");
         desk.done("coating", "reject", bad, "--reason", "run on the lower edge");
         desk.done("coating", "accept", FIRST);
@@ -271,18 +284,23 @@ class WorkingDayTest {
     }
 
     private void readings() throws IOException {
-        Path order = Path.of("catalog/orders/bl-1002.json");
+        Path order = Path.of("catalog/orders/bl-1003.json");
         FilledRecord record = FilledRecord.of(order.toString(), folder.resolve("test"));
         Path good = record.in(folder.resolve("test.json"));
         String box = record.first();
         Path bad = record.write(box, "not ok").in(folder.resolve("failed.json"));
+        desk.done("order", "move", FIRST, "in-work");
+        assertThat(desk.refused("order", "move", FIRST, "tested")).contains("no record of its end-of-line test");
         Ran failed = desk.run("record", "test", FIRST, bad, "--out", folder.resolve("report"));
         assertThat(failed.exit()).as(failed.toString()).isIn(Exit.STOPPED, Exit.FAULTS);
+        assertThat(desk.refused("order", "move", FIRST, "tested", "--yes", "--reason", "it will do"))
+                .contains("an end-of-line test that is not passed")
+                .contains("test again");
         Ran passed = desk.run("record", "test", FIRST, good, "--out", folder.resolve("report"));
         assertThat(passed.exit()).as(passed.toString()).isEqualTo(Exit.OK);
         JsonNode kept = json("record", "list", FIRST);
         assertThat(kept.get(kept.size() - 1).get("passed").asBoolean()).isTrue();
-        assertThat(desk.refused("record", "test", LATE, good)).contains("a record of order BL-1002");
+        assertThat(desk.refused("record", "test", LATE, good)).contains("a record of order BL-1003");
 
         FilledFilm film = FilledFilm.of(folder.resolve("coat"), order).all("", "70");
         Ran judged = desk.run(
@@ -300,7 +318,7 @@ class WorkingDayTest {
     private void changeInMidWork() throws IOException {
         Path changed = Files.writeString(
                 folder.resolve("changed.json"),
-                Files.readString(Path.of("catalog/orders/bl-1002.json"))
+                Files.readString(Path.of("catalog/orders/bl-1003.json"))
                         .replace("\"colour\": \"grey\"", "\"colour\": \"green\""));
         String effect =
                 desk.done("change", "propose", FIRST, changed, "--asked-by", "customer", "--reason", "green after all");
@@ -309,24 +327,75 @@ class WorkingDayTest {
     }
 
     private void shippedAndRecalled() throws IOException {
-        desk.done("order", "move", FIRST, "in-work");
         desk.done("order", "move", FIRST, "tested");
-        desk.done("order", "move", FIRST, "shipped");
+        String held = desk.refused("order", "move", FIRST, "shipped", "--yes", "--reason", "the lorry waits");
+        assertThat(held).contains("nobody has packed").doesNotContain("picking nobody");
+        packed();
+        read();
+        assertThat(desk.refused("order", "move", FIRST, "shipped"))
+                .contains("things that a person checks")
+                .contains("--yes and --reason");
+        assertThat(desk.refused("order", "move", FIRST, "shipped", "--yes")).contains("things that a person checks");
+        desk.done("order", "move", FIRST, "shipped", "--yes", "--reason", "looked at each crate myself");
+        assertThat(desk.done("order", "show", FIRST)).contains("order moved – looked at each crate myself");
+        assertThat(desk.refused("order", "move", FIRST, "cancelled", "--reason", "late"))
+                .contains("from where it does not go");
+        eightMonthsLater();
+    }
+
+    private void packed() throws IOException {
+        JsonNode bag = json("pick", "bags", FIRST).get(0);
+        Object[] count = {"pick", "count", FIRST, bag.get("bag").asText(), bag.get("part").asText()};
+        assertThat(desk.done(with(count, "999", "--finish", bag.get("finish").asText())))
+                .contains("counted 999: NOT right");
+        desk.done("pick", "pack", FIRST, "--crates", "11", "--mass-kg", "612,5");
+        assertThat(desk.refused("order", "move", FIRST, "shipped", "--yes", "--reason", "never mind"))
+                .contains("bags that were counted and do not hold what they should: 999 of");
+        desk.done(with(count, bag.get("wanted").asText(), "--finish", bag.get("finish").asText()));
+    }
+
+    private static Object[] with(Object[] words, Object... more) {
+        return Stream.concat(Stream.of(words), Stream.of(more)).toArray();
+    }
+
+    /** ISO 6469-3:2021 asks for 100 Ω/V at least for direct current; from memory, the limit here is the example's own. */
+    private void read() {
+        Ran low = desk.run("built", "read", FIRST, "isolation resistance", "0,4", "MΩ", "--least", "1");
+        assertThat(low.exit()).as(low.toString()).isEqualTo(Exit.STOPPED);
+        assertThat(low.out()).contains("isolation resistance: 0.4 MΩ, at least 1 MΩ: NOT within");
+        assertThat(desk.refused("order", "move", FIRST, "shipped", "--yes", "--reason", "it dries"))
+                .contains("a reading outside its limits");
+        assertThat(desk.refused("built", "read", FIRST, "isolation resistance", "2400", "kΩ"))
+                .contains("its unit, MΩ");
+        desk.done("built", "read", FIRST, "isolation resistance", "2.4", "MΩ", "--least", "1");
+        Ran unknown = Ran.boltlore(
+                "built", "note", FIRST, "signature", "crates", "closed", "--book", desk.book(), "--by", "Nobody Known");
+        assertThat(unknown.err().replaceAll("\\s+", " ")).contains("whom the book does not know");
+        desk.done("person", "add", "Robin Vale");
+        desk.done("built", "note", FIRST, "signature", "crates", "closed and strapped");
+        assertThat(desk.done("built", "show", FIRST)).contains("crates: closed and strapped (Kim Aster)");
+    }
+
+    private void eightMonthsLater() throws IOException {
+        String later = today.plusMonths(8) + "T09:00:00Z";
         assertThat(desk.done("recall", "--lot", BAD_LOT))
                 .contains(FIRST + ", shipped")
                 .contains(SAFETY + " rev.")
                 .contains("1 kit.");
-        assertThat(desk.done(
-                        "change",
-                        "service",
-                        FIRST,
-                        "--part",
-                        "VA-PUMP",
-                        "--price",
-                        "120",
-                        "--reason",
-                        "recall of the pump"))
-                .contains(FIRST);
-        assertThat(desk.refused("pick", "take", FIRST, "VA-PUMP")).contains("not shipped");
+        Object[] service = {"change", "service", FIRST, "--part", "VA-PUMP", "--price", "120"};
+        desk.done(with(service, "--reason", "recall of the pump", "--clock", later));
+        assertThat(desk.done("stock", "lacking", "VA-PUMP", "--for")).contains(FIRST + " 1 on " + later.substring(0, 10));
+        assertThat(desk.done("stock", "short", "VA-PUMP")).contains("for " + FIRST);
+        assertThat(desk.refused("pick", "take", FIRST, "VA-PUMP")).contains("0");
+        assertThat(desk.refused("pick", "take", FIRST, SAFETY)).contains("not shipped");
+        desk.done("stock", "receive", "--table", written("pump.csv", List.of(
+                "part,quantity,lot,serial,purchase", row("VA-PUMP", "1", "").replace("#1", "#2"))));
+        String[] cells = row("VA-PUMP", "1", "").replace("#1", "#2").split(",", -1);
+        desk.done("pick", "take", FIRST, "--table", written("service.csv", List.of(
+                "part,quantity,finish,lot,serial", String.join(",", "VA-PUMP", "1", "", cells[2], cells[3]))));
+        assertThat(desk.done("stock", "lacking", "VA-PUMP", "--for")).contains(LATE).doesNotContain(FIRST);
+        String change = Integer.toString(json("change", "list", FIRST).size());
+        assertThat(desk.done("change", "decide", FIRST, change, "done", "--clock", later)).contains("carried out");
+        assertThat(desk.done("book", "journal", "--most", "3")).contains(later.substring(0, 10));
     }
 }

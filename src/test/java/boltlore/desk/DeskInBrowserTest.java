@@ -3,38 +3,27 @@ package boltlore.desk;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("Every room of the desk, in a browser")
-class DeskInBrowserTest {
+class DeskInBrowserTest extends InBrowser {
 
     @TempDir
     private static Path folder;
 
     private static OpenDesk desk = null;
-
-    private final List<String> asked = new ArrayList<>();
-    private BrowserContext context = null;
-    private Page page = null;
 
     @BeforeAll
     static void open() {
@@ -46,40 +35,23 @@ class DeskInBrowserTest {
         desk.close();
     }
 
-    @BeforeEach
-    void begin() {
-        show(new Browser.NewContextOptions());
+    @Override
+    OpenDesk desk() {
+        return desk;
     }
 
-    private void show(Browser.NewContextOptions options) {
-        if (context != null) {
-            context.close();
-        }
-        context = Browsers.chromium().newContext(options);
-        page = context.newPage();
-        page.onRequest(request -> asked.add(request.url()));
-    }
-
-    @AfterEach
-    void end() {
-        context.close();
-        assertThat(desk.log()).isEmpty();
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"Sales", "Stores", "Fabrication", "Bench and shipping", "Engineering", "Office"})
+    @Test
     @DisplayName("has a first page that is found by its name, and asks nothing of another host")
-    void first_page(String room) {
-        page.navigate(desk.address().toString());
-        page.getByRole(AriaRole.NAVIGATION)
-                .getByText(room, new com.microsoft.playwright.Locator.GetByTextOptions().setExact(true))
-                .click();
+    void first_page() {
+        for (String room : List.of("Sales", "Stores", "Fabrication", "Bench and shipping", "Engineering", "Office")) {
+            open("/");
+            page().getByRole(AriaRole.NAVIGATION)
+                    .getByText(room, new Locator.GetByTextOptions().setExact(true))
+                    .click();
 
-        assertThat(page.locator("h1")).isVisible();
-        assertThat(page.locator("nav a[aria-current]")).hasText(room);
-        assertThat(asked)
-                .isNotEmpty()
-                .allMatch(url -> url.startsWith(desk.address().toString()) || url.startsWith("data:"));
+            assertThat(page().locator("h1")).isVisible();
+            assertThat(page().locator("nav a[aria-current]")).hasText(room);
+        }
     }
 
     @ParameterizedTest
@@ -88,34 +60,49 @@ class DeskInBrowserTest {
             names = {"LIGHT", "DARK"})
     @DisplayName("is readable for people and programs that read aloud (WCAG 2.2 AA, as far as axe-core sees)")
     void accessible(ColorScheme scheme) {
-        show(new Browser.NewContextOptions().setColorScheme(scheme));
-        for (String path : List.of("/sales", "/stores", "/fabrication", "/bench", "/engineering", "/office", "/none")) {
-            page.navigate(desk.page(path).toString());
+        as(new Browser.NewContextOptions().setColorScheme(scheme));
+        for (String path : List.of(
+                "/sales",
+                "/sales/new",
+                "/sales/order/BL-1001",
+                "/sales/order/BL-1004",
+                "/sales/order/BL-1004?ask=inlet",
+                "/sales/order/BL-1004/head",
+                "/sales/order/BL-1004/opening?option=inlet&value=j3400",
+                "/sales/compare?one=BL-1001&other=BL-1002",
+                "/stores",
+                "/fabrication",
+                "/bench",
+                "/engineering",
+                "/office",
+                "/none")) {
+            open(path);
 
             assertThat(violations()).as(path).isEmpty();
         }
     }
 
-    private List<String> violations() {
-        return new AxeBuilder(page)
-                        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
-                        .analyze()
-                        .getViolations()
-                        .stream()
-                        .map(rule -> rule.getId() + ": " + rule.getHelp() + " " + where(rule))
-                        .toList();
-    }
-
-    private static String where(Rule rule) {
-        return rule.getNodes().isEmpty() ? "" : rule.getNodes().get(0).getHtml();
-    }
-
     @Test
     @DisplayName("does without script")
     void without_script() {
-        show(new Browser.NewContextOptions().setJavaScriptEnabled(false));
-        page.navigate(desk.page("/sales").toString());
+        as(new Browser.NewContextOptions().setJavaScriptEnabled(false));
+        open("/sales");
 
-        assertThat(page.locator("table")).containsText("BL-1001");
+        assertThat(page().locator("table")).containsText("BL-1001");
+    }
+
+    @Test
+    @DisplayName("needs no scrolling sideways on a tablet or at 200 % zoom")
+    void narrow() {
+        for (int width : List.of(820, 640, 400)) {
+            as(new Browser.NewContextOptions().setViewportSize(width, 900));
+            for (String path : List.of("/sales", "/sales/order/BL-1004?ask=inlet", "/stores", "/office")) {
+                open(path);
+
+                assertThat((int) page().evaluate("document.documentElement.scrollWidth"))
+                        .as(path + " at " + width)
+                        .isLessThanOrEqualTo(width);
+            }
+        }
     }
 }

@@ -6,11 +6,14 @@ import boltlore.book.db.Place;
 import boltlore.book.orders.Bench;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.json.CatalogueReader;
+import boltlore.desk.frame.Access;
 import boltlore.desk.frame.Server;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.net.URI;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -31,7 +34,15 @@ final class OpenDesk implements AutoCloseable {
 
     private OpenDesk(Book book, int port) {
         this.book = book;
-        this.server = Desk.open(new Workshop(BENCH, book), port, OpenDesk::by, new PrintWriter(log, true));
+        this.server = open(book, Access.here(port), log);
+    }
+
+    private static Server open(Book book, Access access, StringWriter log) {
+        try {
+            return Desk.open(new Workshop(BENCH, book), access, OpenDesk::by, new PrintWriter(log, true));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** At an empty book in that folder, or the one that is there. */

@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.TimeUnit;
@@ -98,19 +97,39 @@ public final class Book implements AutoCloseable {
      * the book.
      *
      * @return faulty where the work is, and then nothing was written
-     * @throws DoneBefore where work of that name has been done
+     * @throws DoneBefore where the same act was done before
      */
     public <T> Outcome<Written<T>> write(By by, Function<Writing, Outcome<T>> work) {
         return transactionOutcome(true, handle -> {
-            List<Entry> before = by.once().isEmpty() ? List.of() : new Journal(handle).of(by.once());
-            if (!before.isEmpty()) {
-                throw new DoneBefore(before);
-            }
             Optional<Entry> last = new Journal(handle).last();
+            Optional<Long> done =
+                    by.once().isEmpty() ? Optional.empty() : new Sent(handle).entry(by.once());
+            if (done.isPresent()) {
+                throw new DoneBefore(done.get());
+            }
             Writing writing = Writing.by(handle, by);
-            return work.apply(writing)
-                    .then(value -> Outcome.sound(new Written<>(value, writing.added(), clock(last, writing.stamp()))));
+            return work.apply(writing).then(value -> {
+                if (!by.once().isEmpty() && !writing.added().isEmpty()) {
+                    new Sent(handle).add(by.once(), writing.added().get(0).number());
+                }
+                return Outcome.sound(new Written<>(value, writing.added(), clock(last, writing.stamp())));
+            });
         });
+    }
+
+    /** Lets somebody sign in at desks of this book from now on, with this password and these roles alone. */
+    public void admit(DeskUsers.User user) {
+        transactionOutcome(true, handle -> {
+            new DeskUsers(handle).put(user);
+            return Outcome.sound(user);
+        });
+    }
+
+    /** Lets somebody sign in no more; false where nobody of that name could. */
+    public boolean dismiss(String name) {
+        return transactionOutcome(true, handle -> Outcome.sound(new DeskUsers(handle).remove(name)))
+                instanceof Outcome.Sound<Boolean> sound
+                && sound.value();
     }
 
     /** Leaves nothing of what was erased in pages that are free by now. */

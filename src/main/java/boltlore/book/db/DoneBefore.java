@@ -1,20 +1,17 @@
 package boltlore.book.db;
 
-import boltlore.book.Entry;
-import java.util.List;
-
-/** A piece of work was sent again that the book holds already: the line broke after it was done. Nothing was done twice. */
+/** What was asked has been done already, when it was sent the first time; nothing was written now. */
 public final class DoneBefore extends RuntimeException {
 
-    private final transient List<Entry> entries;
+    private final long entry;
 
-    DoneBefore(List<Entry> entries) {
-        super("Entry " + entries.get(0).number() + " is of the same piece of work");
-        this.entries = List.copyOf(entries);
+    DoneBefore(long entry) {
+        super("done already", null, false, false);
+        this.entry = entry;
     }
 
-    /** What it left the first time. */
-    public List<Entry> entries() {
-        return entries;
+    /** The first entry that it left then. */
+    public long entry() {
+        return entry;
     }
 }

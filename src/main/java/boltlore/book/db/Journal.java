@@ -46,14 +46,6 @@ public final class Journal {
                 .list();
     }
 
-    /** All that a piece of work of that name has left, the first one first. */
-    public List<Entry> of(String once) {
-        return handle.createQuery("select * from journal where once = ? and once <> '' order by number")
-                .bind(0, once)
-                .map((row, context) -> entry(row))
-                .list();
-    }
-
     /** Those of a kind that were made at an instant or later, the first one first. */
     public List<Entry> since(Instant from, String kind) {
         return handle.createQuery("select * from journal where kind = ? and at >= ? order by number")
@@ -104,7 +96,7 @@ public final class Journal {
     }
 
     void insert(Stream<Entry> entries) {
-        try (var batch = handle.prepareBatch("insert into journal values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
+        try (var batch = handle.prepareBatch("insert into journal values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
             entries.forEach(entry -> batch.add(
                     entry.number(),
                     Entry.written(entry.stamp().at()),
@@ -115,8 +107,7 @@ public final class Journal {
                     entry.kind(),
                     entry.data(),
                     entry.reason(),
-                    entry.chain(),
-                    entry.stamp().once()));
+                    entry.chain()));
             batch.execute();
         }
     }
@@ -124,11 +115,7 @@ public final class Journal {
     private static Entry entry(ResultSet row) throws SQLException {
         return new Entry(
                 row.getLong("number"),
-                new Stamp(
-                        Instant.parse(row.getString("at")),
-                        row.getString("desk"),
-                        row.getString("person"),
-                        row.getString("once")),
+                new Stamp(Instant.parse(row.getString("at")), row.getString("desk"), row.getString("person")),
                 new Subject(row.getString("what"), row.getString("name")),
                 row.getString("kind"),
                 row.getString("data"),

@@ -51,6 +51,10 @@ public class Reading {
         return new Persons(handle);
     }
 
+    public DeskUsers deskUsers() {
+        return new DeskUsers(handle);
+    }
+
     Handle handle() {
         return handle;
     }

@@ -7,7 +7,10 @@ import java.sql.SQLException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.jdbi.v3.core.Handle;
 
 /** What the rooms have done. */
@@ -44,6 +47,34 @@ public final class Shop {
                 .bind("order", order)
                 .map((row, context) -> piece(row))
                 .list();
+    }
+
+    /** Pieces in these states, those first whose orders are due first; at most so many. */
+    public List<Piece> queue(List<Coat> states, int most) {
+        return handle.createQuery("select p.* from coat_piece p join customer_order o on o.name = p.order_name"
+                        + " where p.state in (<states>)"
+                        + " order by case when o.due = '' then 1 else 0 end, o.due, p.order_name, p.finish, p.piece limit :most")
+                .bindList("states", states.stream().map(Coat::written).toList())
+                .bind("most", most)
+                .map((row, context) -> piece(row))
+                .list();
+    }
+
+    /** How many pieces stand where, by finish; none that nothing is to be done with. */
+    public SortedMap<String, Map<Coat, Integer>> counts() {
+        SortedMap<String, Map<Coat, Integer>> counts = new TreeMap<>();
+        handle.createQuery("select finish, state, count(*) from coat_piece where state in (<states>)"
+                        + " group by finish, state")
+                .bindList(
+                        "states",
+                        Arrays.stream(Coat.values())
+                                .filter(state -> !state.done())
+                                .map(Coat::written)
+                                .toList())
+                .map((row, context) -> counts.computeIfAbsent(row.getString(1), any -> new TreeMap<>())
+                        .put(Coat.valueOf(row.getString(2).toUpperCase(Locale.ROOT)), row.getInt(3)))
+                .list();
+        return counts;
     }
 
     public Optional<Piece> piece(String piece) {

@@ -36,8 +36,7 @@ public final class Writing extends Reading {
                         by.desk(),
                         known.isEmpty()
                                 ? new Persons(handle).nextKey()
-                                : known.get(0).key(),
-                        by.once()));
+                                : known.get(0).key()));
         if (writing.journal().last().isEmpty()) {
             writing.add(new BookBegun(UUID.randomUUID().toString()), "");
         }

@@ -2,6 +2,7 @@ package boltlore.book.orders;
 
 import boltlore.book.BuiltNote;
 import boltlore.book.BuiltPart;
+import boltlore.book.BuiltReading;
 import boltlore.book.KitLine;
 import boltlore.book.OrderStanding;
 import boltlore.book.db.Reading;
@@ -18,10 +19,18 @@ import java.util.TreeSet;
  * ISO 10007:2017, 5.6).
  *
  * @param chassis of the vehicle, or empty
+ * @param missing those of the differences that are of a part which the stores hand out with its number and that nobody has
+ *     written down; what is inside assemblies made here is not among them
  * @param differences in sentences; none where all that must be written down was, and nothing else went in
  */
 public record AsBuiltRecord(
-        OrderStanding order, String chassis, List<BuiltPart> parts, List<BuiltNote> notes, List<String> differences) {
+        OrderStanding order,
+        String chassis,
+        List<BuiltPart> parts,
+        List<BuiltNote> notes,
+        List<BuiltReading> readings,
+        List<String> missing,
+        List<String> differences) {
 
     public static AsBuiltRecord of(Reading reading, OrderStanding order) {
         List<BuiltPart> parts = reading.asBuilt().parts(order.name());
@@ -32,6 +41,8 @@ public record AsBuiltRecord(
                 reading.asBuilt().chassis(order.name()).orElse(""),
                 parts,
                 reading.asBuilt().notes(order.name()),
+                reading.asBuilt().readings(order.name()),
+                missing(designed, parts),
                 differences(designed, parts));
     }
 
@@ -84,9 +95,11 @@ public record AsBuiltRecord(
 
     private static final String WRITTEN_DOWN = " written down with serial number or lot";
 
-    /** Those of the differences that are no more than not written down. */
-    public List<String> missing() {
-        return differences.stream().filter(each -> each.endsWith(WRITTEN_DOWN)).toList();
+    private static List<String> missing(List<KitLine> designed, List<BuiltPart> parts) {
+        List<KitLine> handedOut = designed.stream().filter(KitLine::picked).toList();
+        return differences(handedOut, parts).stream()
+                .filter(each -> each.endsWith(WRITTEN_DOWN))
+                .toList();
     }
 
     public JsonOut.Members json() {
@@ -94,6 +107,7 @@ public record AsBuiltRecord(
                 .putIfAny("chassis", chassis)
                 .put("parts", JsonOut.list(parts, OrderJson::built))
                 .put("notes", JsonOut.list(notes, OrderJson::note))
+                .put("readings", JsonOut.list(readings, OrderJson::reading))
                 .put("differences", JsonOut.texts(differences));
     }
 }

@@ -2,11 +2,14 @@ package boltlore.book.orders;
 
 import boltlore.book.BuiltHappening;
 import boltlore.book.BuiltHappening.Fitted;
+import boltlore.book.BuiltHappening.Measured;
 import boltlore.book.BuiltPart;
+import boltlore.book.BuiltReading;
 import boltlore.book.By;
 import boltlore.book.KitLine;
 import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
+import boltlore.book.Person;
 import boltlore.book.db.Book;
 import boltlore.book.db.Reading;
 import boltlore.book.db.Writing;
@@ -35,9 +38,51 @@ public final class BuiltDesk {
         return on(name, "", order -> Outcome.sound(new BuiltHappening.OfVehicle(name, chassis)));
     }
 
-    /** Says that a reading was taken, something conceded or signed for. */
+    /** Says that something is conceded or signed for; a signature only by somebody of the staff whom the book knows. */
     public Outcome<Written<OrderStanding>> note(String name, String what, String of, String says, String reason) {
-        return on(name, reason, order -> Outcome.sound(new BuiltHappening.Noted(name, what, of, says)));
+        boolean signs = what.equals(BuiltHappening.Noted.SIGNATURE);
+        boolean known = !signs || book.read(reading -> !reading.persons()
+                .named(by.name(), Person.STAFF)
+                .isEmpty());
+        return known
+                ? on(name, reason, order -> Outcome.sound(new BuiltHappening.Noted(name, what, of, says)))
+                : Outcome.faulty(Fault.of(
+                        "order " + name,
+                        "a signature of '" + by.name() + "', whom the book does not know",
+                        "one of the staff",
+                        "'boltlore person list' shows them; 'boltlore person add NAME' takes one down."));
+    }
+
+    /** Keeps a value that was read, judged by its limits; another unit than the last time is refused. */
+    public Outcome<Written<BuiltReading>> measure(Measured measured, String reason) {
+        BigDecimal least = measured.least();
+        BigDecimal most = measured.most();
+        if (least != null && most != null && least.compareTo(most) > 0) {
+            return Outcome.faulty(Fault.of(
+                    "order " + measured.order(),
+                    "at least " + least.toPlainString() + ", at most " + most.toPlainString(),
+                    "a least value that is no more than the most",
+                    ""));
+        }
+        return book.write(
+                by,
+                writing -> frozen(writing, measured.order()).then(order -> {
+                    String before = writing.asBuilt().readings(measured.order()).stream()
+                            .filter(each -> each.measured().of().equals(measured.of()))
+                            .map(each -> each.measured().unit())
+                            .findFirst()
+                            .orElse(measured.unit());
+                    if (!before.equals(measured.unit())) {
+                        return Outcome.faulty(Fault.of(
+                                "order " + measured.order(),
+                                measured.of() + " in " + measured.unit(),
+                                "its unit, " + before + ", as it was read before",
+                                ""));
+                    }
+                    writing.add(measured, reason);
+                    List<BuiltReading> all = writing.asBuilt().readings(measured.order());
+                    return Outcome.sound(all.get(all.size() - 1));
+                }));
     }
 
     /** Says that so much of a part is bought, cut, coated or picked for the order; below 0 that it is not, after all. */

@@ -67,7 +67,7 @@ public final class HoldPoints {
     }
 
     /** What holds an order before its kit is frozen as it was quoted. */
-    static List<HoldPoint> beforeConfirming(Reading reading, QuotedVersion quoted) {
+    public static List<HoldPoint> beforeConfirming(Reading reading, QuotedVersion quoted) {
         return quoted.stands().findings().isEmpty()
                 ? List.of(HoldPoint.firm(
                         "a quotation of an earlier Boltlore, which did not keep what the trades found",
@@ -231,8 +231,9 @@ public final class HoldPoints {
                     "all of them written down, so that a recall finds them",
                     "'boltlore built fit " + order.name() + " --part PART --serial NUMBER' writes one down."));
         }
+        Set<String> told = Set.copyOf(record.missing());
         List<String> others = record.differences().stream()
-                .filter(difference -> !record.missing().contains(difference))
+                .filter(difference -> !told.contains(difference))
                 .toList();
         if (!others.isEmpty()) {
             points.add(HoldPoint.released(
@@ -287,7 +288,7 @@ public final class HoldPoints {
                 .map(OrderChange::stands)
                 .reduce((one, other) -> other)
                 .orElseGet(() -> reading.orders().quotations(order.name()).stream()
-                        .filter(quoted -> quoted.version() == Math.max(1, order.confirmed()))
+                        .filter(quoted -> quoted.version() == (order.confirmed() > 0 ? order.confirmed() : order.version()))
                         .map(QuotedVersion::stands)
                         .findFirst()
                         .orElse(new Frozen("", "", "", "", "", "", "")));

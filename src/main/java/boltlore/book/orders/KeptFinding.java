@@ -1,5 +1,6 @@
 package boltlore.book.orders;
 
+import boltlore.book.OrderStanding;
 import boltlore.book.db.Reading;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
@@ -48,6 +49,11 @@ public record KeptFinding(String by, String severity, String kind, String subjec
 
     private boolean is(Severity wanted) {
         return severity.equals(wanted.name().toLowerCase(Locale.ROOT));
+    }
+
+    /** All of the kit that the order stands on now. */
+    public static List<KeptFinding> of(Reading reading, OrderStanding order) {
+        return in(reading, HoldPoints.standing(reading, order).findings());
     }
 
     /** All of a kit, by the hash under which the book keeps them; none where that is empty. */

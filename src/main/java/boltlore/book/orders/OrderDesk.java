@@ -62,7 +62,7 @@ public final class OrderDesk {
         });
     }
 
-    private static OrderHappening.Drafted drafted(Order keyed, String content) {
+    static OrderHappening.Drafted drafted(Order keyed, String content) {
         return new OrderHappening.Drafted(
                 keyed.name(), keyed.family(), keyed.customer(), keyed.partner(), keyed.due(), choices(keyed), content);
     }

@@ -2,6 +2,7 @@ package boltlore.book.orders;
 
 import boltlore.book.BuiltNote;
 import boltlore.book.BuiltPart;
+import boltlore.book.BuiltReading;
 import boltlore.book.Entry;
 import boltlore.book.KitLine;
 import boltlore.book.OrderChange;
@@ -60,6 +61,18 @@ public final class OrderJson {
                 .putIfAny("lot", part.lot())
                 .putIfAny("heat", part.heat())
                 .put("out", part.out() > 0);
+    }
+
+    public static JsonOut.Members reading(BuiltReading reading) {
+        return JsonOut.object()
+                .put("entry", reading.entry())
+                .put("of", reading.measured().of())
+                .put("value", reading.measured().value())
+                .put("unit", reading.measured().unit())
+                .putIfAny("least", reading.measured().least())
+                .putIfAny("most", reading.measured().most())
+                .put("within", reading.measured().within())
+                .put("person", reading.person());
     }
 
     public static JsonOut.Members note(BuiltNote note) {

@@ -12,6 +12,7 @@ import boltlore.book.db.Written;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
+import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +29,20 @@ public final class PersonDesk {
     public PersonDesk(Book book, By by) {
         this.book = book;
         this.by = by;
+    }
+
+    /** Takes somebody of the staff down, once. */
+    public Outcome<Written<Person>> add(String name, String reason) {
+        return book.write(by, writing -> {
+            List<Person> known = writing.persons().named(name, Person.STAFF);
+            return known.isEmpty()
+                    ? Outcome.sound(writing.addPerson(Person.STAFF, name, new TreeMap<>()))
+                    : Outcome.faulty(Fault.of(
+                            "person " + known.get(0).key(),
+                            "'" + name + "', who is there already",
+                            "somebody whom the book does not know yet",
+                            reason.isBlank() ? "" : "Nothing was written."));
+        });
     }
 
     /** Puts a name or details in the place of those that are there; an empty detail is taken away. */

@@ -14,6 +14,7 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
+import boltlore.netting.Netting.Demand;
 import boltlore.netting.PlanningData.ScheduledReceipt;
 import boltlore.netting.StockItem;
 import boltlore.trades.KitInWork;
@@ -63,7 +64,14 @@ public final class PurchaseDesk {
         Map<String, Map<StockItem, BigDecimal>> issued = new HashMap<>();
         kits.forEach(kit ->
                 issued.put(kit.order().name(), issued(reading, kit.order().name())));
-        return new StoresNow(today, onHand, coming, issued);
+        List<Demand> besides = reading.needs().afterShipping().stream()
+                .map(need -> new Demand(
+                        item(need.part(), need.finish()),
+                        Math.toIntExact(need.day().toEpochDay()),
+                        need.quantity(),
+                        need.order()))
+                .toList();
+        return new StoresNow(today, onHand, coming, issued, besides);
     }
 
     private static ScheduledReceipt receipt(

@@ -1,7 +1,6 @@
 package boltlore.desk.frame;
 
 import boltlore.book.By;
-import boltlore.book.Entry;
 import boltlore.book.db.DoneBefore;
 import boltlore.book.db.Written;
 import boltlore.faults.Fault;
@@ -11,7 +10,7 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /**
- * Does what a form says, once: each form carries a key that is kept with the entries that it leaves in the book. The same form
+ * Does what a form says, once: each form carries a key that the book keeps with the first entry that it leaves. The same form
  * sent again – the line broke, the page was reloaded, two fingers were too quick – is answered as the first time.
  */
 public final class Acting {
@@ -30,19 +29,21 @@ public final class Acting {
      */
     public static <T> Answer done(
             Call call, String path, Function<By, Outcome<Written<T>>> work, Function<Call, Answer> page) {
-        String key = call.said(Guard.ONCE);
-        if (!KEY.matcher(key).matches()) {
+        if (!KEY.matcher(call.said(Guard.ONCE)).matches()) {
             return refused(
                     page.apply(call),
                     List.of("Found a form without its key. Open the page anew, and fill it in again."));
         }
         try {
-            Outcome<Written<T>> outcome = work.apply(call.by().once(key));
+            Outcome<Written<T>> outcome = work.apply(call.by());
             return outcome instanceof Outcome.Sound<Written<T>> written
-                    ? new Answer.Done(after(path, written.value().entries()))
+                    ? new Answer.Done(
+                            written.value().entries().isEmpty()
+                                    ? path
+                                    : after(path, written.value().entries().get(0).number()))
                     : refused(page.apply(call), told(outcome.faults()));
         } catch (DoneBefore before) {
-            return new Answer.Done(after(path, before.entries()));
+            return new Answer.Done(after(path, before.entry()));
         }
     }
 
@@ -55,15 +56,10 @@ public final class Acting {
         return Sentences.of(faults).stream().distinct().toList();
     }
 
-    private static String after(String path, List<Entry> entries) {
-        if (entries.isEmpty()) {
-            return path;
-        }
-        long first = entries.get(0).number();
-        long last = entries.get(entries.size() - 1).number();
+    private static String after(String path, long entry) {
         int anchor = path.indexOf('#');
         String page = anchor < 0 ? path : path.substring(0, anchor);
-        return page + (page.contains("?") ? "&" : "?") + Told.FIELD + "=" + first + "-" + last
+        return page + (page.contains("?") ? "&" : "?") + Told.FIELD + "=" + entry
                 + (anchor < 0 ? "" : path.substring(anchor));
     }
 }

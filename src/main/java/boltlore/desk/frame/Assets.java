@@ -6,11 +6,15 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Style sheet and script, which come with the program. Their address holds a sum of what they say, so a browser keeps them. */
 public enum Assets {
     STYLE("desk.css", "/boltlore/desk/frame/desk.css", "text/css; charset=utf-8"),
     ROOMS("rooms.css", "/boltlore/desk/frame/rooms.css", "text/css; charset=utf-8"),
+    SHEET("sheet.css", "/boltlore/report/html/sheet.css", "text/css; charset=utf-8"),
+    BAR("bar.css", "/boltlore/desk/frame/bar.css", "text/css; charset=utf-8"),
     SCRIPT("htmx.js", "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js", "text/javascript; charset=utf-8");
 
     private static final int SUM = 10;
@@ -45,6 +49,6 @@ public enum Assets {
     }
 
     static Map<String, Assets> byPath() {
-        return Map.of(STYLE.path(), STYLE, ROOMS.path(), ROOMS, SCRIPT.path(), SCRIPT);
+        return Stream.of(values()).collect(Collectors.toMap(Assets::path, asset -> asset));
     }
 }

@@ -11,9 +11,11 @@ import java.util.List;
  * @param once a new one for each page that is shown, so that a form which is sent twice is done once
  * @param refused what was not done, and why
  * @param call what was asked or said, for fields that were refused
+ * @param signedIn whether there is a session to end
  */
 public record Head(
-        String title, String room, List<Entrance> rooms, String token, String once, List<String> refused, Call call) {
+        String title, String room, List<Entrance> rooms, String token, String once, List<String> refused, Call call,
+        boolean signedIn) {
 
     /** A room in the row of rooms. */
     public record Entrance(String path, String says) {

@@ -5,27 +5,39 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Writes pages with the templates that were compiled with the program; what they show is escaped for its place. */
 final class Pages {
 
     private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
-    private final List<Head.Entrance> entrances;
+    private final List<Room> rooms;
+
+    /**
+     * Who looks at a page.
+     *
+     * @param token of the browser
+     * @param signedIn whether there is a session to end
+     */
+    record Reader(String token, Set<Role> roles, boolean signedIn) {}
 
     Pages(List<Room> rooms) {
-        this.entrances = rooms.stream()
-                .map(room -> new Head.Entrance(room.path(), room.says()))
-                .toList();
+        this.rooms = rooms.stream().filter(room -> !room.says().isEmpty()).toList();
     }
 
-    String write(Answer.Shown shown, String room, String token, Call call) {
-        Head head = new Head(shown.title(), room, entrances, token, Guard.random(), shown.refused(), call);
+    String write(Answer.Shown shown, String room, Reader reader, Call call) {
+        List<Head.Entrance> entrances = rooms.stream()
+                .filter(each -> each.role().admits(reader.roles()))
+                .map(each -> new Head.Entrance(each.path(), each.says()))
+                .toList();
+        Head head = new Head(
+                shown.title(), room, entrances, reader.token(), Guard.random(), shown.refused(), call, reader.signedIn());
         StringOutput out = new StringOutput();
         engine.render(shown.template(), Map.of("head", head, "page", shown.page()), out);
         return out.toString();
     }
 
-    String failed(String title, String says, String token, Call call) {
-        return write(Answer.page(title, "frame/failed.jte", says), "", token, call);
+    String failed(String title, String says, Reader reader, Call call) {
+        return write(Answer.page(title, "frame/failed.jte", says), "", reader, call);
     }
 }

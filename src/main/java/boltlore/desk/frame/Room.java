@@ -11,7 +11,7 @@ public interface Room {
     /** The beginning of all its paths, as "/stores"; its first page stands there. */
     String path();
 
-    /** Names in the row of rooms, as "Stores". */
+    /** In the row of rooms, as "Stores"; empty where other pages lead here. */
     String says();
 
     /** Says which call is answered by which page. */

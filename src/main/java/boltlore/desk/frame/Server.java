@@ -2,57 +2,76 @@ package boltlore.desk.frame;
 
 import boltlore.book.By;
 import boltlore.book.db.BookLost;
+import boltlore.book.db.DoneBefore;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.net.URI;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.SecureRequestCustomizer;
 import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.util.ssl.SslContextFactory;
+import org.jspecify.annotations.Nullable;
 
 /** Answers browsers: looks at each request, hands it to its room, and writes what that answers. */
 public final class Server implements AutoCloseable {
 
-    private static final String LOOP_BACK = "127.0.0.1";
+    private static final int HTTPS = 443;
     private static final long LARGEST_FORM_BYTES = 256L * 1024;
     private static final int LARGEST_HEADERS_BYTES = 16 * 1024;
     private static final int SILENT_MS = 30_000;
 
     private final List<Room> rooms;
+    private final Access access;
     private final Supplier<By> by;
     private final PrintWriter log;
-    private final Guard guard = new Guard(false);
+    private final Guard guard;
+    private final SignIn signIn;
     private final Pages pages;
     private final AtomicLong failures = new AtomicLong();
     private final Javalin javalin;
 
     /**
-     * Begins to answer, on the loop-back address alone.
+     * Begins to answer.
      *
-     * @param port 0 takes one that is free
-     * @param by who works here, asked anew for each call
+     * @param by who works here, asked anew for each call; of those who have signed in their own name counts
      * @param log where failures of the program are told, without anything that was asked or said
+     * @throws IOException where the certificate or its key cannot be read
      */
-    public Server(List<Room> rooms, int port, Supplier<By> by, PrintWriter log) {
+    public Server(List<Room> rooms, Access access, Supplier<By> by, PrintWriter log) throws IOException {
         this.rooms = List.copyOf(rooms);
+        this.access = access;
         this.by = by;
         this.log = log;
+        Access.Outside outside = access.outside();
+        this.guard = new Guard(outside != null);
+        this.signIn = new SignIn(outside == null ? null : outside.roles(), () -> by.get().at());
         this.pages = new Pages(rooms);
-        this.javalin = Javalin.create(config -> configure(config, port));
+        SslContextFactory.@Nullable Server tls = outside == null ? null : Tls.of(outside);
+        this.javalin = Javalin.create(config -> configure(config, tls));
         javalin.start();
     }
 
     public URI address() {
-        return URI.create("http://" + LOOP_BACK + ":" + javalin.port() + "/");
+        Access.Outside outside = access.outside();
+        return outside == null
+                ? URI.create("http://" + access.address() + ":" + javalin.port() + "/")
+                : URI.create("https://" + outside.names().iterator().next() + ":" + javalin.port() + "/");
     }
 
     @Override
@@ -60,24 +79,38 @@ public final class Server implements AutoCloseable {
         javalin.stop();
     }
 
-    private void configure(JavalinConfig config, int port) {
+    private void configure(JavalinConfig config, SslContextFactory.@Nullable Server tls) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.http.maxRequestSize = LARGEST_FORM_BYTES;
         config.jetty.modifyHttpConfiguration(Server::quiet);
-        config.jetty.addConnector((server, http) -> {
-            ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
-            connector.setHost(LOOP_BACK);
-            connector.setPort(port);
-            connector.setIdleTimeout(SILENT_MS);
-            return connector;
+        config.jetty.addConnector((server, http) -> connector(server, http, tls));
+        config.routes.before(context -> {
+            guard.look(context, hosts());
+            signIn.look(context);
         });
-        config.routes.before(context -> guard.look(context, hosts()));
+        signIn.open(config, (context, shown) -> show(context, "", shown, call(context, Map.of())));
         Assets.byPath().forEach((path, asset) -> config.routes.get(path, asset::hand));
         config.routes.get("/", context -> context.redirect(rooms.get(0).path(), HttpStatus.SEE_OTHER));
         rooms.forEach(room -> room.open(doors(config, room)));
         failures(config);
+    }
+
+    private ServerConnector connector(
+            org.eclipse.jetty.server.Server server, HttpConfiguration http, SslContextFactory.@Nullable Server tls) {
+        HttpConfiguration configured = new HttpConfiguration(http);
+        if (tls != null) {
+            // The guard looks at the name that is asked for.
+            configured.addCustomizer(new SecureRequestCustomizer(false));
+        }
+        HttpConnectionFactory factory = new HttpConnectionFactory(configured);
+        ServerConnector connector =
+                tls == null ? new ServerConnector(server, factory) : new ServerConnector(server, tls, factory);
+        connector.setHost(access.address());
+        connector.setPort(access.port());
+        connector.setIdleTimeout(SILENT_MS);
+        return connector;
     }
 
     private static void quiet(HttpConfiguration http) {
@@ -89,10 +122,18 @@ public final class Server implements AutoCloseable {
     private void failures(JavalinConfig config) {
         config.routes.exception(
                 Guard.Refused.class, (refused, context) -> tell(context, refused.status(), refused.says()));
+        config.routes.exception(DoneBefore.class, (done, context) -> context.redirect(from(context), HttpStatus.SEE_OTHER));
         config.routes.exception(BookLost.class, (lost, context) -> tell(context, 503, Sentences.of(lost.fault())));
         config.routes.exception(
                 HttpResponseException.class, (answer, context) -> tell(context, answer.getStatus(), says(answer)));
         config.routes.exception(Exception.class, this::failed);
+    }
+
+    /** The page that the form stood on, which shows what was done the first time; the guard has looked where it came from. */
+    private String from(Context context) {
+        String page = context.header("Referer");
+        String path = page == null ? "" : URI.create(page).getPath();
+        return path.startsWith("/") ? path : "/";
     }
 
     private static String says(HttpResponseException answer) {
@@ -106,7 +147,14 @@ public final class Server implements AutoCloseable {
     /** Names that lead here without a name server that somebody else looks after. */
     private Set<String> hosts() {
         int port = javalin.port();
-        return Set.of(LOOP_BACK + ":" + port, "localhost:" + port, "[::1]:" + port);
+        Access.Outside outside = access.outside();
+        Stream<String> names = outside == null
+                ? Stream.of(Access.LOOP_BACK, "localhost", "[::1]")
+                : outside.names().stream();
+        return names.flatMap(name -> outside != null && port == HTTPS
+                        ? Stream.of(name, name + ":" + port)
+                        : Stream.of(name + ":" + port))
+                .collect(Collectors.toSet());
     }
 
     private Room.Doors doors(JavalinConfig config, Room room) {
@@ -124,35 +172,58 @@ public final class Server implements AutoCloseable {
     }
 
     private void answer(Context context, Room room, Map<String, List<String>> said, Function<Call, Answer> asked) {
-        Call call = new Call(context.pathParamMap(), said, by.get());
+        if (!room.role().admits(signIn.roles(context))) {
+            throw new Guard.Refused(403, "This room is not one that you work in; ask whoever owns the workshop.");
+        }
+        Call call = call(context, said);
         Answer answer = asked.apply(call);
         if (answer instanceof Answer.Shown shown) {
-            context.status(shown.refused().isEmpty() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT);
-            context.html(pages.write(shown, room.path(), token(context), call));
+            show(context, room.path(), shown, call);
         } else if (answer instanceof Answer.Done done) {
             context.redirect(done.path(), HttpStatus.SEE_OTHER);
         } else if (answer instanceof Answer.Handed handed) {
             context.contentType(Handed.type(handed.file().name()));
-            context.header(
-                    "Content-Disposition", Handed.disposition(handed.file().name()));
+            context.header("Content-Disposition", Handed.disposition(handed.file().name()));
             context.result(handed.file().content());
         } else if (answer instanceof Answer.Missing missing) {
             tell(context, 404, missing.says());
         }
     }
 
-    private static String token(Context context) {
+    private Call call(Context context, Map<String, List<String>> said) {
+        By here = by.get();
+        By who = signIn.who(context)
+                .map(signed -> new By(here.at(), here.today(), here.desk(), signed.name()))
+                .orElse(here);
+        return new Call(context.pathParamMap(), said, who.once(once(context, said)));
+    }
+
+    private void show(Context context, String room, Answer.Shown shown, Call call) {
+        context.status(shown.refused().isEmpty() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT);
+        context.html(pages.write(shown, room, head(context), call));
+    }
+
+    private Pages.Reader head(Context context) {
         String token = context.attribute(Guard.TOKEN);
-        return token == null ? "" : token;
+        return new Pages.Reader(
+                token == null ? "" : token, signIn.roles(context), signIn.who(context).isPresent());
+    }
+
+    /**
+     * Names what a form says: the same form with the same answers, sent again, is the same act; with other answers it is
+     * another.
+     */
+    private static String once(Context context, Map<String, List<String>> said) {
+        return context.method().equals(HandlerType.POST)
+                ? Guard.hash(context.path() + " " + new TreeMap<>(said))
+                : "";
     }
 
     private void tell(Context context, int status, String says) {
         context.status(status);
         context.html(pages.failed(
                 status == 404 ? "Nothing here" : "Not done",
-                says,
-                token(context),
-                new Call(Map.of(), Map.of(), by.get())));
+                says, head(context), call(context, Map.of())));
     }
 
     /** What was asked or said may be personal: of a failure only its number, its page and its place in the program are told. */

@@ -7,7 +7,6 @@ import boltlore.json.Json;
 import boltlore.json.JsonFile;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -17,25 +16,23 @@ public final class Told {
     static final String FIELD = "done";
 
     private static final int MOST = 6;
-    private static final Pattern ENTRIES = Pattern.compile("([0-9]{1,15})-([0-9]{1,15})");
+    private static final Pattern ENTRY = Pattern.compile("[0-9]{1,15}");
 
     private Told() {}
 
-    /** Of the entries that the page's address names; none where it names none. */
+    /** Of the entry that the page's address names, and those that were made with it; none where it names none. */
     public static List<String> of(Reading reading, Call call) {
-        Matcher said = ENTRIES.matcher(call.said(FIELD));
-        if (!said.matches()) {
+        String said = call.said(FIELD);
+        if (!ENTRY.matcher(said).matches()) {
             return List.of();
         }
-        long first = Long.parseLong(said.group(1));
-        long last = Long.parseLong(said.group(2));
-        List<Entry> entries = reading.journal().after(first - 1, MOST).stream()
-                .filter(entry -> entry.number() <= last)
+        List<Entry> entries = reading.journal().after(Long.parseLong(said) - 1, MOST + 1);
+        List<Entry> together = entries.stream()
+                .takeWhile(entry -> entry.stamp().equals(entries.get(0).stamp()))
                 .toList();
-        long more = last - first + 1 - entries.size();
-        List<String> all = entries.stream().map(Told::says).collect(Collectors.toList());
-        if (more > 0 && entries.size() == MOST) {
-            all.add("and " + more + " more entries.");
+        List<String> all = together.stream().limit(MOST).map(Told::says).collect(Collectors.toList());
+        if (together.size() > MOST) {
+            all.add("And more entries after these.");
         }
         return List.copyOf(all);
     }

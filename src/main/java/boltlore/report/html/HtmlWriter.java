@@ -28,14 +28,23 @@ public final class HtmlWriter implements ReportWriter {
         return List.of(SheetFile.utf8(report.file() + ".html", text(report)));
     }
 
-    static String text(Report report) {
-        String title = HtmlBlocks.escaped(
-                report.subject().isEmpty()
-                        ? report.title()
-                        : report.title() + Note.colon(report.language()) + report.subject());
-        String pages = report.pages().stream()
+    /** The report's title and what it is about, as text. */
+    public static String title(Report report) {
+        return report.subject().isEmpty()
+                ? report.title()
+                : report.title() + Note.colon(report.language()) + report.subject();
+    }
+
+    /** The report's pages alone, escaped, each a section; to stand in a page of its own under the same style sheet. */
+    public static String pages(Report report) {
+        return report.pages().stream()
                 .map(page -> page(page, page.languageIn(report), report.language()))
                 .collect(Collectors.joining());
+    }
+
+    static String text(Report report) {
+        String title = HtmlBlocks.escaped(title(report));
+        String pages = pages(report);
         return "<!DOCTYPE html>\n<html lang=\"" + HtmlBlocks.escaped(report.language())
                 + "\">\n<head>\n<meta charset=\"utf-8\">\n"
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>" + title

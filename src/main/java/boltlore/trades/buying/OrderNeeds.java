@@ -46,6 +46,27 @@ public record OrderNeeds(KitInWork kit, LocalDate due, List<Demand> needs, Map<S
         return StockItem.bare(item.part());
     }
 
+    /** What one of an item is made of that is asked for by itself, with all that is in it. */
+    static Map<StockItem, List<Component>> madeOf(StockItem item, Catalogue catalogue) {
+        Map<StockItem, List<Component>> madeOf = new TreeMap<>();
+        if (!item.finish().isEmpty()) {
+            madeOf.put(item, List.of(new Component(bare(item), BigDecimal.ONE)));
+        }
+        contents(item.part(), catalogue, madeOf);
+        return madeOf;
+    }
+
+    private static void contents(PartNumber number, Catalogue catalogue, Map<StockItem, List<Component>> madeOf) {
+        Part part = catalogue.part(number);
+        List<Contained> inside = part.source() == Source.MAKE ? part.contains() : List.of();
+        madeOf.putIfAbsent(
+                StockItem.bare(number),
+                inside.stream()
+                        .map(child -> new Component(StockItem.bare(child.part()), child.quantity()))
+                        .toList());
+        inside.forEach(child -> contents(child.part(), catalogue, madeOf));
+    }
+
     /** Goes through the bill once. */
     private static final class Reading {
 
@@ -136,20 +157,9 @@ public record OrderNeeds(KitInWork kit, LocalDate due, List<Demand> needs, Map<S
                 if (!item.finish().isEmpty()) {
                     madeOf.putIfAbsent(item, List.of(new Component(bare(item), BigDecimal.ONE)));
                 }
-                contents(part.number(), kit.catalogue());
+                contents(part.number(), kit.catalogue(), madeOf);
                 ask(item, day(new StepDays(kit.catalogue()).ofKit()), extra.quantity());
             }
-        }
-
-        private void contents(PartNumber number, Catalogue catalogue) {
-            Part part = catalogue.part(number);
-            List<Contained> inside = part.source() == Source.MAKE ? part.contains() : List.of();
-            madeOf.putIfAbsent(
-                    StockItem.bare(number),
-                    inside.stream()
-                            .map(child -> new Component(StockItem.bare(child.part()), child.quantity()))
-                            .toList());
-            inside.forEach(child -> contents(child.part(), catalogue));
         }
 
         /** They go into the bags with the first of their kind. */

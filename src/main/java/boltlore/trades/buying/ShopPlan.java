@@ -21,6 +21,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * All open orders netted against the stores.
@@ -81,10 +82,12 @@ public record ShopPlan(
     }
 
     private static Netting net(List<OrderNeeds> orders, StoresNow stores, Catalogue catalogue) {
-        List<Demand> demands =
-                orders.stream().flatMap(order -> order.needs().stream()).toList();
+        List<Demand> demands = Stream.concat(
+                        orders.stream().flatMap(order -> order.needs().stream()), stores.besides().stream())
+                .toList();
         Map<StockItem, List<Component>> madeOf = new HashMap<>();
         catalogue.stores().kept().keySet().forEach(part -> madeOf.put(StockItem.bare(part), List.of()));
+        stores.besides().forEach(demand -> madeOf.putAll(OrderNeeds.madeOf(demand.item(), catalogue)));
         orders.forEach(order -> madeOf.putAll(order.madeOf()));
         Map<StockItem, PlanningData> data = new HashMap<>();
         madeOf.forEach((item, contents) -> data.put(item, data(item, contents, stores, catalogue)));

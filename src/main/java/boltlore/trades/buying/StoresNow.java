@@ -1,5 +1,6 @@
 package boltlore.trades.buying;
 
+import boltlore.netting.Netting.Demand;
 import boltlore.netting.PlanningData.ScheduledReceipt;
 import boltlore.netting.StockItem;
 import java.math.BigDecimal;
@@ -13,16 +14,18 @@ import java.util.Map;
  * @param onHand what lies there and may be used
  * @param coming what is ordered, by the day on which it is expected, counted from 1970-01-01
  * @param issued what each order has got already
+ * @param besides what is asked for beside the kits of orders: service parts, and what was short when a kit was shipped
  */
 public record StoresNow(
         LocalDate today,
         Map<StockItem, BigDecimal> onHand,
         Map<StockItem, List<ScheduledReceipt>> coming,
-        Map<String, Map<StockItem, BigDecimal>> issued) {
+        Map<String, Map<StockItem, BigDecimal>> issued,
+        List<Demand> besides) {
 
     /** Nothing lies there, nothing comes. */
     public static StoresNow empty(LocalDate today) {
-        return new StoresNow(today, Map.of(), Map.of(), Map.of());
+        return new StoresNow(today, Map.of(), Map.of(), Map.of(), List.of());
     }
 
     int now() {

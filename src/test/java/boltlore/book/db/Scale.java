@@ -6,13 +6,17 @@ import boltlore.book.By;
 import boltlore.book.Entry;
 import boltlore.book.Frozen;
 import boltlore.book.Happening;
+import boltlore.book.Held;
 import boltlore.book.KitLine;
 import boltlore.book.KitLines;
+import boltlore.book.KitNeed;
 import boltlore.book.Offer;
 import boltlore.book.OrderHappening;
 import boltlore.book.OrderState;
 import boltlore.book.Person;
+import boltlore.book.ShopHappening;
 import boltlore.book.Stamp;
+import boltlore.book.StockHappening;
 import boltlore.book.Subject;
 import boltlore.faults.Outcome;
 import java.math.BigDecimal;
@@ -41,7 +45,12 @@ public final class Scale {
     private static final int LINES_A_KIT = 300;
     private static final int ORDERS_A_KIT = 50;
     private static final int AT_ONCE = 20_000;
+    private static final int DESKS = 20;
+    private static final int ENTRIES = 100;
     private static final int TRIES = 30;
+    private static final int PIECES = 20;
+    private static final int FINISHES = 12;
+    private static final int MOST = 200;
     private static final LocalDate FIRST = LocalDate.of(2016, 1, 4);
 
     private final int orders;
@@ -77,6 +86,9 @@ public final class Scale {
                     .forEach((question, ms) -> System.out.printf(Locale.ROOT, "%-44s %8.1f ms%n", question, ms));
             Runtime runtime = Runtime.getRuntime();
             System.out.printf(Locale.ROOT, "heap, at most%n  %d MB%n", runtime.maxMemory() / 1_000_000);
+            if (place instanceof Place.OnServer) {
+                System.out.println(Desks.writing(place, DESKS, Integer.getInteger("boltlore.entries", ENTRIES)));
+            }
         }
     }
 
@@ -169,15 +181,19 @@ public final class Scale {
                         due,
                         new TreeMap<>(Map.of("colour", number % 2 == 0 ? "green" : "grey", "drive-side", "left")),
                         content));
+        // Of orders that have left nothing is asked any more; of the open ones each kit asks for what it is made of.
+        boolean open = number > orders - orders / 20;
+        String needs = open ? contents.keep(needs(kit), last + 1) : "";
         Offer offer =
                 new Offer(due, due.plusDays(30), "EUR", new BigDecimal("41000.00"), new BigDecimal("49000.00"), 80);
-        add(handle, new OrderHappening.Quoted(name, 1, offer, new Frozen(content, kept, content, content, content)));
+        add(handle, new OrderHappening.Quoted(name, 1, offer, new Frozen(content, kept, content, content, content, "", needs)));
         // The newest are open still: quoted, ordered, in work.
         if (number > orders - orders / 50) {
             return;
         }
         add(handle, new OrderHappening.Ordered(name, 1, due));
-        if (number > orders - orders / 20) {
+        if (open) {
+            inWork(handle, name, number);
             return;
         }
         add(handle, new BuiltHappening.OfVehicle(name, "CH " + number));
@@ -198,6 +214,40 @@ public final class Scale {
         for (OrderState state : List.of(OrderState.IN_WORK, OrderState.TESTED, OrderState.SHIPPED)) {
             add(handle, new OrderHappening.Moved(name, state));
         }
+    }
+
+    /** Some pieces wait for their coat or hang, and some goods have come in. */
+    private void inWork(Handle handle, String name, int number) {
+        for (int piece = 1; piece <= PIECES; piece++) {
+            String part = part(3 * random.nextInt(parts / 3));
+            add(
+                    handle,
+                    new ShopHappening.Coating(
+                            name + "/" + part + "/" + piece,
+                            name,
+                            part,
+                            "finish-" + random.nextInt(FINISHES),
+                            number % 3 == 0 ? ShopHappening.Coat.HUNG : ShopHappening.Coat.WAITING,
+                            number % 3 == 0 ? "load-" + number / 10 : ""));
+        }
+        for (int i = 0; i < 2; i++) {
+            int part = random.nextInt(parts);
+            add(
+                    handle,
+                    new StockHappening.Received(
+                            Held.of(part(part), "A-" + part % 100), BigDecimal.TEN, "", revision(part)));
+        }
+    }
+
+    private static byte[] needs(byte[] kit) {
+        Map<String, KitNeed> needs = new TreeMap<>();
+        KitLines.read("", kit)
+                .forEach(line -> needs.merge(
+                        line.part(),
+                        new KitNeed(line.part(), "", 10 + line.level(), line.quantity()),
+                        (one, other) -> new KitNeed(
+                                one.part(), "", one.daysBefore(), one.quantity().add(other.quantity()))));
+        return KitNeed.write(List.copyOf(needs.values()));
     }
 
     private void add(Handle handle, Happening happening) {
@@ -257,6 +307,20 @@ public final class Scale {
                 middle(i -> book.read(reading -> reading.asBuilt()
                         .ofChassis("CH " + random.nextInt(orders))
                         .size())));
+        measured.put(
+                "what all open orders lack, 200",
+                middle(i -> book.read(reading -> reading.needs().lacking(MOST).size())));
+        measured.put(
+                "who asks for a part",
+                middle(i -> book.read(reading ->
+                        reading.needs().forWhom(part(random.nextInt(parts)), "").size())));
+        measured.put(
+                "coat queue, 200",
+                middle(i -> book.read(reading ->
+                        reading.shop().queue(List.of(ShopHappening.Coat.WAITING), MOST).size())));
+        measured.put(
+                "coat queue, how many stand where",
+                middle(i -> book.read(reading -> reading.shop().counts().size())));
         measured.put("confirming an order", middle(i -> confirm(book, i)));
         return measured;
     }

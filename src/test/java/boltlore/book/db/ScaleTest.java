@@ -49,4 +49,19 @@ class ScaleTest {
             return scale.measure(book);
         }
     }
+
+    @ParameterizedTest
+    @EnumSource
+    void desks_that_write_at_once_lose_nothing(BookTest.Kept kept) {
+        Place place = kept == BookTest.Kept.IN_FILE
+                ? new Place.InFile(folder.resolve("desks.db"))
+                : new Place.OnServer(Server.running().database());
+        try (Book book = ((Outcome.Sound<Book>) Book.openOrBegin(place)).value()) {
+            new Scale(50, 20, 400, SEED).fill(book);
+            Desks desks = Desks.writing(place, 10, 3);
+            assertThat(desks.written()).as(desks.toString()).isEqualTo(30);
+            assertThat(desks.there()).as(desks.toString()).isEqualTo(30);
+            assertThat(Tables.remade(book, false)).isEqualTo(Outcome.sound(List.of()));
+        }
+    }
 }

@@ -76,7 +76,7 @@ public final class Server {
 
     public void start() {
         String options = "-p " + port + " -c listen_addresses=127.0.0.1 -c unix_socket_directories=" + folder
-                + " -c shared_buffers=32MB -c max_connections=40";
+                + " -c shared_buffers=32MB -c max_connections=120";
         run("pg_ctl", "-D", data(), "-w", "-l", folder.resolve("log").toString(), "-o", options, "start");
     }
 

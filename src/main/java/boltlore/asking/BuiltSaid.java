@@ -1,4 +1,4 @@
-package boltlore.cli;
+package boltlore.asking;
 
 import boltlore.catalogue.BuildDate;
 import boltlore.catalogue.BuildDates;
@@ -13,14 +13,14 @@ import java.util.Optional;
 import java.util.TreeSet;
 
 /** What a build date settles: a month or a year as much as its days have in common. */
-final class BuiltSaid {
+public final class BuiltSaid {
 
     private BuiltSaid() {}
 
-    static Outcome<Order> in(Order order, String text) {
-        Optional<BuildDate> read = SaidDate.built(text);
+    public static Outcome<Order> in(Order order, String text) {
+        Optional<BuildDate> read = SaidDay.built(text);
         if (read.isEmpty()) {
-            return Outcome.faulty(Fault.of("", "'" + text + "'", SaidDate.BUILT_EXPECTED, ""));
+            return Outcome.faulty(Fault.of("", "'" + text + "'", SaidDay.BUILT_EXPECTED, ""));
         }
         BuildDate built = read.get();
         TreeSet<OptionName> byDate = new TreeSet<>(order.settledByDate());
@@ -47,6 +47,22 @@ final class BuiltSaid {
                 .settledByDate(byDate)
                 .donorBuilt(built)
                 .build());
+    }
+
+    /** The order without a build date, and without what that has settled. */
+    public static Order without(Order order) {
+        TreeSet<OptionName> byDate = new TreeSet<>(order.settledByDate());
+        Choices choices = order.choices();
+        for (Option option : choices.family().options()) {
+            if (!option.builtFrom().isEmpty() && byDate.remove(option.name())) {
+                choices = choices.without(option.name());
+            }
+        }
+        return new OrderBuilder(order)
+                .choices(choices)
+                .settledByDate(byDate)
+                .donorBuilt(null)
+                .build();
     }
 
     /** An option that a build date would settle and nobody has answered. */

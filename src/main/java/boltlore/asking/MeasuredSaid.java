@@ -1,4 +1,4 @@
-package boltlore.cli;
+package boltlore.asking;
 
 import boltlore.catalogue.Measure;
 import boltlore.faults.Fault;
@@ -14,7 +14,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Dimensions of the vehicle, as they are said in a talk. */
-final class MeasuredSaid {
+public final class MeasuredSaid {
 
     private static final Pattern DIMENSION =
             Pattern.compile("\\s*([a-z0-9-]+)\\s*[= ]\\s*([0-9]{1,6}(?:\\.[0-9]{1,3})?)[,;]?");
@@ -22,20 +22,20 @@ final class MeasuredSaid {
     private MeasuredSaid() {}
 
     /** What of the family is measured on each vehicle, and was not yet on this one. */
-    static List<Measure> open(Order order) {
+    public static List<Measure> open(Order order) {
         return order.choices().family().measures().stream()
                 .filter(measure -> !order.measuredMm().containsKey(measure.name()))
                 .toList();
     }
 
     /** 'rail-gap: Inside width between the rails? 500 to 520 mm, usually 510'. */
-    static String says(Measure measure) {
+    public static String says(Measure measure) {
         return measure.name() + ": " + measure.asks().english() + " " + Digits.plain(measure.fromMm()) + " to "
                 + Digits.plain(measure.toMm()) + " mm, usually " + Digits.plain(measure.usualMm()) + ".";
     }
 
     /** With what was measured; whether it can be right the order's reader says. */
-    static Outcome<Order> in(Order order, String text) {
+    public static Outcome<Order> in(Order order, String text) {
         Map<String, BigDecimal> measured = new TreeMap<>(order.measuredMm());
         Matcher said = DIMENSION.matcher(text);
         int end = 0;

@@ -1,4 +1,4 @@
-package boltlore.cli;
+package boltlore.asking;
 
 import boltlore.choosing.BestKit;
 import boltlore.logic.Count;
@@ -12,12 +12,12 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Amounts and counts in words. */
-final class FigureWords {
+public final class FigureWords {
 
     private FigureWords() {}
 
     /** 'Price EUR 24,460.00 to 40,820.00 before tax', or the one price where the ends do not differ. */
-    static String range(OrderPricing cheapest, OrderPricing dearest) {
+    public static String range(OrderPricing cheapest, OrderPricing dearest) {
         Optional<Quotation> low = cheapest.quotation();
         Optional<Quotation> high = dearest.quotation();
         if (low.isEmpty() || high.isEmpty()) {
@@ -32,11 +32,11 @@ final class FigureWords {
     }
 
     /** 'EUR 120.00 more', 'EUR 3.50 less', 'same price'. */
-    static String difference(BestKit kit, BigDecimal more) {
+    public static String difference(BestKit kit, BigDecimal more) {
         return difference(kit.pricing().quotation().orElseThrow().currency(), more);
     }
 
-    static String difference(Currency currency, BigDecimal more) {
+    public static String difference(Currency currency, BigDecimal more) {
         if (more.signum() == 0) {
             return "same price";
         }
@@ -44,19 +44,19 @@ final class FigureWords {
     }
 
     /** 'EUR 120.00 more', 'EUR 3.50 less', 'the same'. */
-    static String costs(Currency currency, BigDecimal more) {
+    public static String costs(Currency currency, BigDecimal more) {
         return more.signum() == 0 ? "the same" : difference(currency, more);
     }
 
     /** '1.2 kg more', '3.0 kg less', 'same mass'. */
-    static String mass(BigDecimal more) {
+    public static String mass(BigDecimal more) {
         return more.signum() == 0
                 ? "same mass"
                 : String.format(Locale.ROOT, "%,.1f kg ", more.abs()) + (more.signum() > 0 ? "more" : "less");
     }
 
     /** '12 days later', '1 day sooner', 'same lead time'. */
-    static String days(int later) {
+    public static String days(int later) {
         if (later == 0) {
             return "same lead time";
         }
@@ -65,7 +65,7 @@ final class FigureWords {
     }
 
     /** '1,152 valid orders remain', '1 valid order remains', or that nobody knows how many, and why. */
-    static String orders(Count count, String several, String one) {
+    public static String orders(Count count, String several, String one) {
         if (count instanceof Count.Exactly exactly) {
             boolean single = exactly.orders().equals(BigInteger.ONE);
             return String.format(Locale.ROOT, "%,d valid ", exactly.orders())
@@ -75,7 +75,7 @@ final class FigureWords {
     }
 
     /** 'In 1,152 of 20,736 orders, 5.56 %.' */
-    static String share(Count some, Count all) {
+    public static String share(Count some, Count all) {
         if (!(some instanceof Count.Exactly part) || !(all instanceof Count.Exactly whole)) {
             Count unknown = some instanceof Count.GivenUp ? some : all;
             return "In an unknown share of the orders (" + ((Count.GivenUp) unknown).why() + ").";

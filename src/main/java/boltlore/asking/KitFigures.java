@@ -1,4 +1,4 @@
-package boltlore.cli;
+package boltlore.asking;
 
 import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.MinorUnit;
@@ -12,19 +12,19 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** A priced order in one line of figures. */
-final class KitFigures {
+public final class KitFigures {
 
     private KitFigures() {}
 
     /** For whoever may see it: no cost. */
-    static String say(OrderPricing pricing) {
+    public static String say(OrderPricing pricing) {
         CostedBill costed = pricing.costed();
         String mass = costed.totals().massKg().setScale(1, RoundingMode.HALF_UP).toPlainString() + " kg";
         return mass + ", " + price(pricing) + ", lead time " + pricing.leadDays() + " days";
     }
 
     /** For the workshop. */
-    static String withCost(OrderPricing pricing) {
+    public static String withCost(OrderPricing pricing) {
         Currency home = pricing.costed().currency();
         String full = pricing.found()
                 .map(found -> ", full cost " + money(home, found.cost().kit().total()) + extras(home, found.cost()))
@@ -39,23 +39,23 @@ final class KitFigures {
     }
 
     /** 'price EUR 40,620.00 before tax', after discount and with extras. */
-    static String price(OrderPricing pricing) {
+    public static String price(OrderPricing pricing) {
         return pricing.quotation()
                 .map(quotation -> "price " + beforeTax(quotation) + " before tax")
                 .orElse("no price");
     }
 
-    static String beforeTax(Quotation quotation) {
+    public static String beforeTax(Quotation quotation) {
         return money(quotation.currency(), quotation.net());
     }
 
     /** Why there is no price, where there is none. */
-    static Optional<String> noPrice(OrderPricing pricing) {
+    public static Optional<String> noPrice(OrderPricing pricing) {
         String why = pricing.whyNoPrice();
         return why.isEmpty() ? Optional.empty() : Optional.of("Note: " + why);
     }
 
-    static String money(Currency currency, BigDecimal amount) {
+    public static String money(Currency currency, BigDecimal amount) {
         int digits = new MinorUnit(currency).digits();
         return currency.getCurrencyCode() + " " + String.format(Locale.ROOT, "%,." + digits + "f", amount);
     }

@@ -1,4 +1,4 @@
-package boltlore.cli;
+package boltlore.asking;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.EffectivityScale;
@@ -16,10 +16,11 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** What an order says beside its choices, in the order in which it is asked. */
-enum AskedHead {
+public enum AskedHead {
     BUILT("built", "When was the base vehicle built? A date, a month or a year, as 1968-05-20, 1968-05 or 1968.", true),
     CHASSIS("chassis", "What is the chassis number? Its last digits are the running number.", false),
     NUMBER("number", "Which order number?", false),
@@ -36,12 +37,12 @@ enum AskedHead {
     LANGUAGE("language", "In which language are the papers?", true);
 
     /** What is asked: a question of the family, something else that an order says, or whether it is to be written. */
-    record Asking(@Nullable Option option, @Nullable AskedHead head) {
-        boolean isLast() {
+    public record Asking(@Nullable Option option, @Nullable AskedHead head) {
+        public boolean isLast() {
             return option == null && head == null;
         }
 
-        String prompt() {
+        public String prompt() {
             return (option != null ? named(option) : head == null ? "write" : head.command()) + "?";
         }
 
@@ -50,8 +51,11 @@ enum AskedHead {
         }
     }
 
+    /** Few digits, and no power of ten: such a number can be written out. */
+    public static final Pattern PERCENT = Pattern.compile("[0-9]{1,3}(\\.[0-9]{1,4})?");
+
     /** What settles options, and so is asked before them. */
-    static final List<AskedHead> BEFORE_OPTIONS = List.of(BUILT, PLACED, CHASSIS);
+    public static final List<AskedHead> BEFORE_OPTIONS = List.of(BUILT, PLACED, CHASSIS);
 
     private final String command;
     private final String asks;
@@ -63,21 +67,21 @@ enum AskedHead {
         this.optional = optional;
     }
 
-    String command() {
+    public String command() {
         return command;
     }
 
-    String asks() {
+    public String asks() {
         return asks;
     }
 
     /** Whether an order does without. */
-    boolean optional() {
+    public boolean optional() {
         return optional;
     }
 
     /** What comes of it where nothing is said. */
-    String without() {
+    public String without() {
         if (this == BRACKETS) {
             return "Enter puts it off; the kit does not ship before it is decided.";
         }
@@ -87,7 +91,7 @@ enum AskedHead {
         return optional ? "Enter leaves it out." : "'quit' keeps the draft without it.";
     }
 
-    static Optional<AskedHead> named(String command) {
+    public static Optional<AskedHead> named(String command) {
         for (AskedHead head : values()) {
             if (head.command.equals(command)) {
                 return Optional.of(head);
@@ -96,7 +100,7 @@ enum AskedHead {
         return Optional.empty();
     }
 
-    boolean missing(Order order) {
+    public boolean missing(Order order) {
         return switch (this) {
             case BUILT -> order.donorBuilt() == null && BuiltSaid.wouldSettle(order.choices());
             case NUMBER -> order.name().equals(OrderBuilder.NO_NUMBER);
@@ -118,7 +122,7 @@ enum AskedHead {
     }
 
     /** The order with what was said, or what is wrong with it. */
-    Outcome<Order> said(Order order, String text, Catalogue catalogue) {
+    public Outcome<Order> said(Order order, String text, Catalogue catalogue) {
         OrderBuilder builder = new OrderBuilder(order);
         Outcome<Order> changed = switch (this) {
             case BUILT -> BuiltSaid.in(order, text);
@@ -138,13 +142,13 @@ enum AskedHead {
     }
 
     private static Outcome<LocalDate> day(String text) {
-        return SaidDate.day(text)
+        return SaidDay.day(text)
                 .<Outcome<LocalDate>>map(Outcome::sound)
-                .orElseGet(() -> otherThan(text, SaidDate.EXPECTED));
+                .orElseGet(() -> otherThan(text, SaidDay.EXPECTED));
     }
 
     /** Whatever an order file may not say cannot be said here either; the file's places mean nothing here. */
-    static Outcome<Order> checked(Order order, Catalogue catalogue) {
+    public static Outcome<Order> checked(Order order, Catalogue catalogue) {
         byte[] text = OrderWriter.write(order).getBytes(StandardCharsets.UTF_8);
         Outcome<Order> read = OrderReader.parse("", text, catalogue);
         return read instanceof Outcome.Sound<Order>
@@ -156,7 +160,7 @@ enum AskedHead {
     }
 
     private static Outcome<Order> discount(Order order, String text) {
-        if (!DiscountGiven.isWritten(text)) {
+        if (!PERCENT.matcher(text).matches()) {
             return otherThan(text, "per cent, as 2.5");
         }
         OrderTerms terms = new OrderTerms(new BigDecimal(text), order.terms().currency());

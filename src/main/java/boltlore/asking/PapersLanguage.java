@@ -1,4 +1,4 @@
-package boltlore.cli;
+package boltlore.asking;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.OptionValue;
@@ -13,16 +13,16 @@ import java.util.Optional;
  * In which language an order's papers are: what is chosen for labels and manuals decides, where the workshop writes that
  * language, else the partner's. It follows where one of them changes; what is said between stays.
  */
-record PapersLanguage(Catalogue catalogue) {
+public record PapersLanguage(Catalogue catalogue) {
 
     /** The order with other choices. */
-    Order following(Choices before, Choices after, Order order) {
+    public Order following(Choices before, Choices after, Order order) {
         Optional<OptionValue> now = after.inRole(Role.LANGUAGE);
         return now.equals(before.inRole(Role.LANGUAGE)) ? order : in(order, after);
     }
 
     /** The order through another partner. */
-    Order through(String partner, Order order) {
+    public Order through(String partner, Order order) {
         Order through = new OrderBuilder(order).partner(partner).build();
         boolean chosen = chosen(order.choices()).isPresent();
         return chosen || ofPartner(through).isEmpty() ? through : in(through, order.choices());

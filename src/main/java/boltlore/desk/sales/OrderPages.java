@@ -1,0 +1,295 @@
+package boltlore.desk.sales;
+
+import boltlore.asking.AskedHead;
+import boltlore.asking.PapersLanguage;
+import boltlore.book.OrderStanding;
+import boltlore.book.QuotedVersion;
+import boltlore.book.db.Written;
+import boltlore.book.orders.DraftDesk;
+import boltlore.book.orders.DraftDesk.Draft;
+import boltlore.book.orders.HoldPoint;
+import boltlore.book.orders.HoldPoints;
+import boltlore.book.orders.OrderDesk;
+import boltlore.catalogue.Option;
+import boltlore.catalogue.OptionValue;
+import boltlore.choices.Choice;
+import boltlore.choices.Choices;
+import boltlore.choosing.ChoiceState;
+import boltlore.choosing.ConflictWords;
+import boltlore.desk.frame.Answer;
+import boltlore.desk.frame.Call;
+import boltlore.desk.frame.Room.Doors;
+import boltlore.desk.frame.Sentences;
+import boltlore.desk.frame.Workshop;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.measure.OptionName;
+import boltlore.order.Order;
+import boltlore.order.OrderBuilder;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+
+/** The pages and forms of one order while its choices are open. */
+public final class OrderPages {
+
+    private static final String AT = SalesRoom.ORDER + "{order}";
+
+    private final Workshop workshop;
+    private final Choosings choosings;
+    private final Ahead ahead;
+    private final FrozenPages frozen;
+
+    OrderPages(Workshop workshop) {
+        this.workshop = workshop;
+        this.choosings = new Choosings(workshop.bench());
+        this.ahead = new Ahead(choosings);
+        this.frozen = new FrozenPages(workshop);
+    }
+
+    void open(Doors doors) {
+        doors.look(AT, call -> page(call, call.path("order")));
+        doors.look(AT + "/opening", this::opening);
+        doors.look(AT + "/head", this::head);
+        doors.act(AT + "/answer", call -> act(call, this::answered));
+        doors.act(AT + "/take", call -> act(call, this::taken));
+        doors.act(AT + "/head", this::headSaid);
+        doors.act(AT + "/wants", call -> act(call, this::wantsSaid));
+        doors.act(AT + "/back", this::back);
+        doors.act(AT + "/quote", this::quote);
+        doors.act(AT + "/confirm", this::confirm);
+    }
+
+    private Outcome<Draft> draft(String order) {
+        return workshop.book().read(reading -> DraftDesk.draft(reading, workshop.bench(), order));
+    }
+
+    private static Answer missing(Outcome<?> outcome) {
+        return new Answer.Missing(Sentences.of(outcome.faults()).get(0));
+    }
+
+    /** The card of an order that is open, or what was frozen. */
+    private Answer page(Call call, String order) {
+        Outcome<Draft> found = draft(order);
+        if (!(found instanceof Outcome.Sound<Draft> sound)) {
+            return missing(found);
+        }
+        return sound.value().standing().state().open() ? card(call, sound.value()) : frozen.page(sound.value());
+    }
+
+    private Answer.Shown card(Call call, Draft draft) {
+        Order order = draft.order();
+        List<QuotedVersion> quoted =
+                workshop.book().read(reading -> reading.orders().quotations(order.name()));
+        List<Card.Version> versions =
+                quoted.stream().map(each -> FrozenPages.version(each, draft)).toList();
+        List<String> holds = quoted.isEmpty() ? List.of() : holds(quoted.get(quoted.size() - 1));
+        Answer.Shown shown = choosings.with(order, call.today(), choosing -> {
+            ChoiceState state = choosing.chooser().standing(order.choices());
+            if (state instanceof ChoiceState.Sound standing) {
+                Card card = new CardMaker(draft, choosing, standing).card(call.said("ask"));
+                return Answer.page(order.name(), "sales/card.jte", card.with(versions, holds));
+            }
+            return ContradictedPage.of(draft, choosing);
+        });
+        ahead.look(draft, call.today(), shown);
+        return shown;
+    }
+
+    private List<String> holds(QuotedVersion last) {
+        return workshop.book().read(reading -> HoldPoints.beforeConfirming(reading, last)).stream()
+                .map(HoldPoint::found)
+                .toList();
+    }
+
+    /** What a form changes of the draft that it was made from. */
+    private Answer act(Call call, BiFunction<Call, Draft, Outcome<Order>> change) {
+        return draft(call.path("order")) instanceof Outcome.Sound<Draft> found
+                ? changed(call, change.apply(call, found.value()))
+                : missing(draft(call.path("order")));
+    }
+
+    private Answer changed(Call call, Outcome<Order> changed) {
+        return finished(
+                call,
+                changed.then(order -> new DraftDesk(workshop.book(), call.by()).change(call.said("seen"), order)));
+    }
+
+    private Answer finished(Call call, Outcome<?> done) {
+        String order = call.path("order");
+        if (done.faults().isEmpty()) {
+            return new Answer.Done(SalesRoom.ORDER + order);
+        }
+        Answer page = page(call, order);
+        return page instanceof Answer.Shown shown ? shown.refusing(Sentences.of(done.faults())) : page;
+    }
+
+    private Outcome<Order> answered(Call call, Draft draft) {
+        return choice(draft.order(), call.said("option"), call.said("value"))
+                .then(choice -> with(call, draft, List.of(choice)));
+    }
+
+    /** A repair: what is wanted, and what has to change for it. */
+    private Outcome<Order> taken(Call call, Draft draft) {
+        return Outcome.all(call.all("change").stream()
+                        .map(change -> {
+                            int equals = change.indexOf('=');
+                            return choice(
+                                    draft.order(),
+                                    change.substring(0, Math.max(0, equals)),
+                                    change.substring(equals + 1));
+                        })
+                        .toList())
+                .then(choices -> with(call, draft, choices));
+    }
+
+    private static Outcome<Choice> choice(Order order, String option, String value) {
+        Optional<Option> found = order.choices().family().options().stream()
+                .filter(each -> each.name().text().equals(option))
+                .findFirst();
+        Optional<OptionValue> known = found.flatMap(each -> each.value(value));
+        return known.isPresent()
+                ? Outcome.sound(new Choice(found.orElseThrow().name(), value))
+                : Outcome.faulty(Fault.of("", "no answer to a question of this kit", "one of the answers", ""));
+    }
+
+    /** What is chosen otherwise is no longer what a date has settled. */
+    private Outcome<Order> with(Call call, Draft draft, List<Choice> choices) {
+        Order order = draft.order();
+        Choices with = order.choices();
+        TreeSet<OptionName> byDate = new TreeSet<>(order.settledByDate());
+        for (Choice choice : choices) {
+            with = with.with(choice.option(), choice.value());
+            byDate.remove(choice.option());
+        }
+        Choices after = with;
+        return choosings.with(order, call.today(), choosing -> {
+            ConflictWords words = new ConflictWords(order.choices().family());
+            if (!(choosing.chooser().standing(after) instanceof ChoiceState.Sound sound)) {
+                String why = words.contradiction(choosing.chooser().conflict(after, CardMaker.importance(draft)));
+                return Outcome.faulty(Fault.of("", why, "", ""));
+            }
+            Choices forced = choosing.chooser().standing(order.choices()) instanceof ChoiceState.Sound before
+                    ? before.withForced()
+                    : order.choices();
+            Order changed = new OrderBuilder(order).choices(after).settledByDate(byDate).build();
+            return Outcome.sound(new PapersLanguage(workshop.bench().catalogue())
+                    .following(forced, sound.withForced(), changed));
+        });
+    }
+
+    private Answer opening(Call call) {
+        Outcome<Draft> found = draft(call.path("order"));
+        return found instanceof Outcome.Sound<Draft> sound
+                ? choice(sound.value().order(), call.said("option"), call.said("value"))
+                                instanceof Outcome.Sound<Choice> wanted
+                        ? choosings.with(
+                                sound.value().order(),
+                                call.today(),
+                                choosing -> OpeningPage.of(sound.value(), choosing, wanted.value()))
+                        : new Answer.Missing("There is no such answer.")
+                : missing(found);
+    }
+
+    private Answer head(Call call) {
+        Outcome<Draft> found = draft(call.path("order"));
+        return found instanceof Outcome.Sound<Draft> sound ? head(sound.value()) : missing(found);
+    }
+
+    private Answer.Shown head(Draft draft) {
+        Function<AskedHead, String> shown = head -> HeadForm.shown(head, draft.order());
+        return Answer.page(
+                draft.order().name() + ": customer and vehicle",
+                "sales/head.jte",
+                new HeadPage(
+                        draft.order().name(),
+                        draft.seen(),
+                        draft.customer(),
+                        shown.apply(AskedHead.BUILT),
+                        shown.apply(AskedHead.CHASSIS),
+                        shown.apply(AskedHead.DUE),
+                        shown.apply(AskedHead.PARTNER),
+                        shown.apply(AskedHead.DISCOUNT),
+                        shown.apply(AskedHead.LANGUAGE),
+                        List.copyOf(workshop.bench().catalogue().workshop().partners().keySet()),
+                        List.copyOf(workshop.bench().catalogue().workshop().languages())));
+    }
+
+    /** What an order says beside its choices, each as it is typed. */
+    public record HeadPage(
+            String number,
+            String seen,
+            String customer,
+            String built,
+            String chassis,
+            String due,
+            String partner,
+            String discount,
+            String language,
+            List<String> partners,
+            List<String> languages) {}
+
+    private Answer headSaid(Call call) {
+        Outcome<Draft> found = draft(call.path("order"));
+        if (!(found instanceof Outcome.Sound<Draft> sound)) {
+            return missing(found);
+        }
+        Draft draft = sound.value();
+        Order named = new OrderBuilder(draft.order()).customer(draft.customer()).build();
+        Outcome<Written<OrderStanding>> done = new HeadForm(workshop.bench().catalogue())
+                .said(call, named)
+                .then(order -> kept(order, draft))
+                .then(order -> new DraftDesk(workshop.book(), call.by()).change(call.said("seen"), order));
+        return done.faults().isEmpty()
+                ? new Answer.Done(SalesRoom.ORDER + draft.order().name())
+                : head(draft).refusing(Sentences.of(done.faults()));
+    }
+
+    /** A name that nobody has changed stays the person that it was. */
+    private static Outcome<Order> kept(Order said, Draft draft) {
+        return Outcome.sound(
+                said.customer().equals(draft.customer())
+                        ? new OrderBuilder(said).customer(draft.order().customer()).build()
+                        : said);
+    }
+
+    private Outcome<Order> wantsSaid(Call call, Draft draft) {
+        return new HeadForm(workshop.bench().catalogue()).said(call, draft.order());
+    }
+
+    private Answer back(Call call) {
+        return finished(
+                call,
+                new DraftDesk(workshop.book(), call.by())
+                        .back(call.path("order"), call.said("seen"), workshop.bench()));
+    }
+
+    /** Every forced value is taken down first, so that what is quoted is the whole order. */
+    private Answer quote(Call call) {
+        Outcome<Draft> found = draft(call.path("order"));
+        if (!(found instanceof Outcome.Sound<Draft> sound)) {
+            return missing(found);
+        }
+        Order order = sound.value().order();
+        Outcome<Choices> whole = choosings.with(
+                order,
+                call.today(),
+                choosing -> choosing.chooser().standing(order.choices()) instanceof ChoiceState.Sound standing
+                        ? Outcome.sound(standing.withForced())
+                        : Outcome.faulty(Fault.of("", "choices that do not stand together", "an order", "")));
+        Outcome<Written<QuotedVersion>> quoted = whole.then(
+                        choices -> new DraftDesk(workshop.book(), call.by().further("whole"))
+                                .change(call.said("seen"), order.withChoices(choices)))
+                .then(same -> new OrderDesk(workshop.book(), call.by())
+                        .quote(order.name(), workshop.bench(), new OrderDesk.Asked(null, null), ""));
+        return finished(call, quoted);
+    }
+
+    private Answer confirm(Call call) {
+        return finished(
+                call,
+                new OrderDesk(workshop.book(), call.by()).confirm(call.path("order"), null, call.said("reason")));
+    }
+}
