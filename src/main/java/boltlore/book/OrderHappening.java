@@ -101,7 +101,7 @@ public sealed interface OrderHappening extends Happening {
     /** The customer confirmed a version of the quotation: from here on it is frozen. */
     record Ordered(String order, int version, @Nullable LocalDate due) implements OrderHappening {
 
-        static final String KIND = "order confirmed";
+        public static final String KIND = "order confirmed";
 
         @Override
         public String kind() {

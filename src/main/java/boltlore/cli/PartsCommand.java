@@ -1,10 +1,9 @@
 package boltlore.cli;
 
+import boltlore.answers.PartSearch;
 import boltlore.answers.WhereUsed;
-import boltlore.catalogue.Buying;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
-import boltlore.explanation.ChangeWords;
 import boltlore.faults.Fault;
 import boltlore.faults.Nearest;
 import boltlore.faults.Outcome;
@@ -12,8 +11,6 @@ import boltlore.json.JsonOut;
 import boltlore.measure.PartNumber;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -45,7 +42,7 @@ final class PartsCommand extends RoomCommand {
                         .map(PartNumber::new)
                         .map(known::part)
                         .toList()
-                : known.parts().values().stream().filter(this::hasAllWords).toList();
+                : PartSearch.find(known, words);
         if (asked.isEmpty() && !words.isEmpty()) {
             return Outcome.faulty(unknown(known));
         }
@@ -56,15 +53,6 @@ final class PartsCommand extends RoomCommand {
             asked.forEach(part -> print(screen, known, part, few));
         }
         return Outcome.sound(Exit.OK);
-    }
-
-    private boolean hasAllWords(Part part) {
-        Buying buying = part.buying();
-        String text = (part.number() + "\n"
-                        + String.join("\n", part.name().byLanguage().values()) + "\n"
-                        + (buying == null ? "" : buying.supplier() + "\n" + buying.orderCode()))
-                .toLowerCase(Locale.ROOT);
-        return words.stream().allMatch(word -> text.contains(word.toLowerCase(Locale.ROOT)));
     }
 
     private List<Fault> unknown(Catalogue known) {
@@ -97,16 +85,10 @@ final class PartsCommand extends RoomCommand {
         history(known, part).forEach(note -> screen.wrapped(2, note));
     }
 
-    /** Its own, then that of the lines that name it. */
     private static List<String> history(Catalogue known, Part part) {
-        Stream<String> own = part.upkeep().changes().stream().map(ChangeWords::say);
-        Stream<String> lines = known.families().values().stream()
-                .flatMap(family -> family.lines()
-                        .filter(line -> line.part().equals(part.number()))
-                        .flatMap(line -> line.changes().stream()
-                                .map(change ->
-                                        family.name() + ", line " + line.name() + ", " + ChangeWords.say(change))));
-        return Stream.concat(own, lines).map(note -> "History: " + note).toList();
+        return PartSearch.history(known, part).stream()
+                .map(note -> "History: " + note)
+                .toList();
     }
 
     private JsonOut json(Catalogue known, Part part) {

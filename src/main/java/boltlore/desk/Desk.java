@@ -1,6 +1,7 @@
 package boltlore.desk;
 
 import boltlore.book.By;
+import boltlore.book.orders.KitsAtHand;
 import boltlore.desk.bench.BenchRoom;
 import boltlore.desk.engineering.EngineeringRoom;
 import boltlore.desk.fabrication.FabricationRoom;
@@ -23,13 +24,14 @@ public final class Desk {
     private Desk() {}
 
     static List<Room> rooms(Workshop workshop) {
+        KitsAtHand kits = new KitsAtHand(workshop.bench());
         return List.of(
                 new SalesRoom(workshop),
-                new StoresRoom(workshop),
-                new FabricationRoom(workshop),
-                new BenchRoom(workshop),
-                new EngineeringRoom(workshop),
-                new OfficeRoom(workshop),
+                new StoresRoom(workshop, kits),
+                new FabricationRoom(workshop, kits),
+                new BenchRoom(workshop, kits),
+                new EngineeringRoom(workshop, kits),
+                new OfficeRoom(workshop, kits),
                 new SheetPages(workshop));
     }
 

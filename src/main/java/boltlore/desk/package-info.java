@@ -18,8 +18,11 @@
  *   <li>its line in {@link boltlore.desk.Desk}, and a journey in a browser beside its tests ({@code DeskInBrowserTest}).
  * </ol>
  *
- * <p>A method that acts makes one call of the book with {@code call.by()}; faults become {@code
- * shown.refusing(Sentences.of(faults))} of the page that the form stood on, so that what was typed is still there.
+ * <p>A method that acts makes one call of the book through {@link boltlore.desk.frame.Acting}: the book keeps the form's
+ * key with what it did, so that the same form sent again is answered as the first time and nothing is done twice. Faults
+ * become the page that the form stood on, with what was typed. What stands in fields is read by {@link
+ * boltlore.desk.frame.Typed}; the page that follows says with {@link boltlore.desk.frame.Told} which entries were made. A sheet
+ * of a trade stands within a page as a {@link boltlore.desk.frame.DrawnSheet}.
  */
 @NullMarked
 package boltlore.desk;

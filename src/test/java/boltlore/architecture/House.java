@@ -108,20 +108,25 @@ final class House {
             book.orders: answers bill book book.db catalogue catalogue.json choices faults findings json measure netting
                 order order.json resolution resolution.rules trades trades.buying trades.costing trades.costing.cost
                 trades.costing.quote trades.orders
-            book.stores: bill book book.db book.orders catalogue faults findings measure netting order trades
-                trades.buying trades.costing.path trades.cutting trades.picking
-            desk.frame: book book.db book.orders faults report
-            desk.bench: book desk.frame
-            desk.engineering: desk.frame
-            desk.fabrication: desk.frame
-            desk.office: book desk.frame
-            desk.sales: book desk.frame
-            desk.stores: book desk.frame
-            desk: book book.db
+            desk.frame: book book.db book.orders faults json report report.html trades.orders
+            desk.sales: book book.db desk.frame
+            desk.engineering: answers bill book book.db book.orders catalogue catalogue.json choices desk.frame faults
+                findings json logic measure order proof proof.kinds proof.revision resolution trades
+            book.stores: bill book book.db book.orders catalogue faults measure netting order trades trades.buying
+                trades.cutting trades.picking
+            desk.stores: book book.db book.orders book.stores catalogue desk.frame faults json measure netting trades
+                trades.buying trades.picking
+            desk.office: book book.db book.orders desk.frame desk.stores faults trades trades.scheduling
+            desk.fabrication: book book.db book.orders book.stores catalogue desk.frame faults findings json measure
+                report trades trades.coating trades.coating.written trades.cutting
+            desk.bench: book book.db book.orders book.stores catalogue desk.frame faults findings json measure order
+                report trades trades.shipping trades.testing
+            desk: book book.db book.orders desk.bench desk.engineering desk.fabrication desk.frame desk.office
+                desk.sales desk.stores faults order order.json
             cli: answers answers.json bill book book.db book.orders book.stores bring catalogue catalogue.json checking
-                choices choosing choosing.json csv explanation exports faults findings json logic measure netting order
-                order.json proof proof.evidence proof.json proof.kinds proof.revision proof.sample proof.sheets report
-                report.json report.text report.xlsx resolution resolution.rules trades trades.buying trades.charging
+                choices choosing choosing.json csv desk desk.frame explanation exports faults findings json logic
+                measure netting order order.json proof proof.evidence proof.json proof.kinds proof.revision proof.sample
+                proof.sheets report report.json report.text report.xlsx resolution resolution.rules trades trades.buying
                 trades.coating trades.coating.written trades.costing trades.costing.cost trades.costing.quote
                 trades.cutting trades.orders trades.picking trades.testing walking
             """;

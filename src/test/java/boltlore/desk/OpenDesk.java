@@ -60,6 +60,11 @@ final class OpenDesk implements AutoCloseable {
         return this;
     }
 
+    /** What the rooms' journeys begin with. */
+    RoomsBook rooms() {
+        return new RoomsBook(book, BENCH);
+    }
+
     static By by() {
         return new By(Instant.now(), LocalDate.now(ZoneId.systemDefault()), "front desk", "Kim Aster");
     }

@@ -102,8 +102,10 @@ public final class Book implements AutoCloseable {
     public <T> Outcome<Written<T>> write(By by, Function<Writing, Outcome<T>> work) {
         return transactionOutcome(true, handle -> {
             Optional<Entry> last = new Journal(handle).last();
-            if (!by.once().isEmpty() && new Sent(handle).knows(by.once())) {
-                throw new DoneBefore();
+            Optional<Long> done =
+                    by.once().isEmpty() ? Optional.empty() : new Sent(handle).entry(by.once());
+            if (done.isPresent()) {
+                throw new DoneBefore(done.get());
             }
             Writing writing = Writing.by(handle, by);
             return work.apply(writing).then(value -> {

@@ -46,6 +46,15 @@ public final class Journal {
                 .list();
     }
 
+    /** Those of a kind that were made at an instant or later, the first one first. */
+    public List<Entry> since(Instant from, String kind) {
+        return handle.createQuery("select * from journal where kind = ? and at >= ? order by number")
+                .bind(0, kind)
+                .bind(1, Entry.written(from))
+                .map((row, context) -> entry(row))
+                .list();
+    }
+
     /** Those after a number, at most so many. */
     public List<Entry> after(long number, int most) {
         return handle.createQuery("select * from journal where number > ? order by number limit ?")

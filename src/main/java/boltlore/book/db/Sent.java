@@ -1,5 +1,6 @@
 package boltlore.book.db;
 
+import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
 /** Which acts that may be sent twice were done. */
@@ -14,12 +15,12 @@ final class Sent {
         this.handle = handle;
     }
 
-    boolean knows(String act) {
-        return handle.createQuery("select count(*) from form_sent where sent = ?")
-                        .bind(0, act)
-                        .mapTo(Integer.class)
-                        .one()
-                > 0;
+    /** The first entry that it left; empty where it was not done. */
+    Optional<Long> entry(String act) {
+        return handle.createQuery("select entry from form_sent where sent = ?")
+                .bind(0, act)
+                .mapTo(Long.class)
+                .findOne();
     }
 
     void add(String act, long entry) {

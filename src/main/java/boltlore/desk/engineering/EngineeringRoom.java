@@ -1,19 +1,51 @@
 package boltlore.desk.engineering;
 
+import boltlore.answers.Because;
+import boltlore.answers.PartSearch;
+import boltlore.answers.WhereUsed;
+import boltlore.answers.WhyIn;
+import boltlore.answers.WhyNotIn;
+import boltlore.book.db.AsBuilt;
+import boltlore.book.orders.KitsAtHand;
+import boltlore.catalogue.Buying;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Drawing;
+import boltlore.catalogue.Part;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
 import boltlore.desk.frame.Role;
 import boltlore.desk.frame.Room;
+import boltlore.desk.frame.Sentences;
+import boltlore.desk.frame.Typed;
 import boltlore.desk.frame.Workshop;
+import boltlore.faults.Outcome;
+import boltlore.json.TextShape;
+import boltlore.measure.Digits;
+import boltlore.measure.PartNumber;
+import boltlore.trades.KitInWork;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 
 /** The room that looks after the catalogue: its parts, where they are used, and whether every order is sound. */
 public final class EngineeringRoom implements Room {
 
-    private final Workshop workshop;
+    private static final int MOST = 200;
 
-    public EngineeringRoom(Workshop workshop) {
+    private final Workshop workshop;
+    private final KitsAtHand kits;
+    private final ProofPages proofs;
+    private final RecallPages recalls;
+
+    public EngineeringRoom(Workshop workshop, KitsAtHand kits) {
         this.workshop = workshop;
+        this.kits = kits;
+        this.proofs = new ProofPages(workshop);
+        this.recalls = new RecallPages(workshop);
     }
 
     @Override
@@ -33,20 +65,140 @@ public final class EngineeringRoom implements Room {
 
     @Override
     public void open(Doors doors) {
-        doors.look("/engineering", this::today);
+        doors.look("/engineering", this::search);
+        doors.look("/engineering/part", this::part);
+        doors.look("/engineering/why", this::why);
+        proofs.open(doors);
+        recalls.open(doors);
     }
 
-    private Answer today(Call call) {
-        List<Row> rows = workshop.bench().catalogue().parts().values().stream()
-                .map(part -> new Row(
-                        part.number().text(), part.revision(), part.name().english()))
-                .toList();
-        return Answer.page("Parts", "engineering/today.jte", new Today(rows));
+    private Catalogue catalogue() {
+        return workshop.bench().catalogue();
     }
 
-    /** All parts of the catalogue. */
-    public record Today(List<Row> parts) {}
+    private Answer search(Call call) {
+        String said = call.said("words");
+        List<String> words =
+                Arrays.stream(said.split("\\s+")).filter(word -> !word.isEmpty()).toList();
+        List<Part> found = PartSearch.find(catalogue(), words);
+        return Answer.page(
+                "Parts of the catalogue",
+                "engineering/search.jte",
+                new Search(
+                        said,
+                        found.size(),
+                        found.stream().limit(MOST).map(EngineeringRoom::row).toList(),
+                        List.copyOf(catalogue().families().keySet())));
+    }
+
+    private static Row row(Part part) {
+        Buying buying = part.buying();
+        return new Row(
+                part.number().text(),
+                part.revision(),
+                part.name().english(),
+                part.source().name().toLowerCase(Locale.ROOT),
+                buying == null ? "" : buying.supplier());
+    }
+
+    private Answer part(Call call) {
+        Part part = catalogue().parts().get(new PartNumber(call.said("part")));
+        if (part == null) {
+            return new Answer.Missing("There is no part '" + call.said("part") + "' in the catalogue.");
+        }
+        String number = part.number().text();
+        return workshop.book()
+                .read(reading -> Answer.page(
+                        number + " " + part.name().english(),
+                        "engineering/part.jte",
+                        new OfPart(
+                                number,
+                                facts(part),
+                                WhereUsed.find(catalogue(), part.number()),
+                                PartSearch.history(catalogue(), part),
+                                part.upkeep().notes(),
+                                RecallPages.kits(
+                                        reading,
+                                        reading.asBuilt()
+                                                .holding(new AsBuilt.Asked(number, "", "", "", "", "", ""))))));
+    }
+
+    private static Map<String, String> facts(Part part) {
+        Map<String, String> facts = new LinkedHashMap<>();
+        facts.put("Revision", part.revision());
+        facts.put("Source", part.source().name().toLowerCase(Locale.ROOT));
+        facts.put("Unit", part.unit());
+        BigDecimal mass = part.massKg();
+        if (mass != null) {
+            facts.put("Mass", Digits.plain(mass) + " kg");
+        }
+        facts.put("Lead time", part.leadDays() + (part.leadDays() == 1 ? " day" : " days"));
+        facts.put("Bin", part.bin().isEmpty() ? "none" : part.bin());
+        Buying buying = part.buying();
+        if (buying != null) {
+            facts.put("Supplier", buying.supplier() + ", " + buying.orderCode());
+        }
+        Drawing drawing = part.making().drawing();
+        if (drawing != null) {
+            facts.put("Drawing", drawing.number() + ", issue " + drawing.issue());
+        }
+        if (part.tracked() != null) {
+            facts.put("Written down", switch (part.tracked()) {
+                case SERIAL -> "serial number";
+                case LOT -> "lot";
+            });
+        }
+        return facts;
+    }
+
+    /** Why a part is in the kit of an order, or what would bring it in. */
+    private Answer why(Call call) {
+        Typed typed = new Typed(call);
+        String order = typed.text("order", "Order", TextShape.ORDER_NAME);
+        String number = typed.text("part", "Part", TextShape.PART_NUMBER);
+        PartNumber part = new PartNumber(number);
+        Outcome<KitInWork> kit = typed.sound()
+                .then(ok -> workshop.book().read(reading -> kits.of(reading, order, call.today())));
+        if (!(kit instanceof Outcome.Sound<KitInWork> sound)) {
+            return new Answer.Missing(String.join(" ", Sentences.of(kit.faults())));
+        }
+        KitInWork of = sound.value();
+        boolean in = of.bill().resolved().kit().contains(part);
+        BigDecimal quantity = of.bill().resolved().kit().quantities().get(part);
+        List<Because> reasons = in
+                ? WhyIn.explain(of.plan(), of.bill().resolved().kit(), part)
+                : WhyNotIn.explain(of.plan(), of.bill().resolved().kit(), of.choices(), part);
+        List<Reason> flat = new ArrayList<>();
+        reasons.forEach(reason -> flatten(reason, 0, flat));
+        return Answer.page(
+                (in ? "Why " + number + " is in " : "What would bring " + number + " into ") + order,
+                "engineering/why.jte",
+                new Why(order, number, in, quantity == null ? "" : Digits.plain(quantity), flat));
+    }
+
+    private static void flatten(Because reason, int depth, List<Reason> flat) {
+        flat.add(new Reason(reason.sentence(), Math.min(depth, 4)));
+        reason.further().forEach(further -> flatten(further, depth + 1, flat));
+    }
+
+    /** Parts that have all words. */
+    public record Search(String words, int count, List<Row> parts, List<String> families) {}
 
     /** One part. */
-    public record Row(String number, String revision, String name) {}
+    public record Row(String number, String revision, String name, String source, String supplier) {}
+
+    /** All of a part. */
+    public record OfPart(
+            String number,
+            Map<String, String> facts,
+            List<String> used,
+            List<String> history,
+            String notes,
+            List<RecallPages.Kit> kits) {}
+
+    /** Reasons, each with how deep it lies below another. */
+    public record Why(String order, String part, boolean in, String quantity, List<Reason> reasons) {}
+
+    /** @param depth 0 for one that stands by itself, up to 4 */
+    public record Reason(String says, int depth) {}
 }

@@ -1,19 +1,37 @@
 package boltlore.desk.fabrication;
 
+import boltlore.book.OrderState;
+import boltlore.book.ShopHappening.Coat;
+import boltlore.book.orders.KitsAtHand;
+import boltlore.book.stores.CoatDesk;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
+import boltlore.desk.frame.OrderRow;
 import boltlore.desk.frame.Role;
 import boltlore.desk.frame.Room;
+import boltlore.desk.frame.Told;
 import boltlore.desk.frame.Workshop;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** The room that cuts, welds and coats. */
 public final class FabricationRoom implements Room {
 
-    private final Workshop workshop;
+    private static final List<OrderState> OWED =
+            OrderState.ALL.stream().filter(OrderState::owed).toList();
 
-    public FabricationRoom(Workshop workshop) {
+    private final Workshop workshop;
+    private final CutPages cutting;
+    private final CoatPages coating;
+    private final FilmPages film;
+
+    public FabricationRoom(Workshop workshop, KitsAtHand kits) {
         this.workshop = workshop;
+        this.cutting = new CutPages(workshop, kits);
+        this.coating = new CoatPages(workshop, kits);
+        this.film = new FilmPages(workshop, kits);
     }
 
     @Override
@@ -34,25 +52,50 @@ public final class FabricationRoom implements Room {
     @Override
     public void open(Doors doors) {
         doors.look("/fabrication", this::today);
+        cutting.open(doors);
+        coating.open(doors);
+        film.open(doors);
     }
 
     private Answer today(Call call) {
-        List<Row> rows = workshop.book()
-                .read(reading -> reading.shop().pieces(List.of(), "").stream()
-                        .map(piece -> new Row(
-                                piece.piece(),
-                                piece.order(),
-                                piece.part(),
-                                piece.finish(),
-                                piece.state().written(),
-                                piece.load()))
-                        .toList());
-        return Answer.page("Pieces to coat", "fabrication/today.jte", new Today(rows));
+        return workshop.book()
+                .read(reading -> Answer.page(
+                        "Fabrication today",
+                        "fabrication/today.jte",
+                        new Today(
+                                Told.of(reading, call),
+                                OrderRow.list(reading, OWED, call.today()).stream()
+                                        .map(order -> new Owed(
+                                                order,
+                                                counted(reading.shop().pieces(List.of(), order.number()).stream()
+                                                        .collect(Collectors.groupingBy(
+                                                                piece -> piece.state(),
+                                                                TreeMap::new,
+                                                                Collectors.counting()))),
+                                                !reading.shop()
+                                                        .records(order.number())
+                                                        .isEmpty()))
+                                        .toList(),
+                                CoatDesk.counts(reading.shop().pieces(List.of(), "")).entrySet().stream()
+                                        .map(finish -> new Finish(finish.getKey(), counted(finish.getValue())))
+                                        .toList())));
     }
 
-    /** All pieces that the coating shop has or waits for. */
-    public record Today(List<Row> pieces) {}
+    /** '3 waiting, 2 hung'; says so where nothing is queued. */
+    private static String counted(Map<Coat, ? extends Number> counts) {
+        return counts.isEmpty()
+                ? "not queued"
+                : counts.entrySet().stream()
+                        .map(each -> each.getValue() + " " + each.getKey().written())
+                        .collect(Collectors.joining(", "));
+    }
 
-    /** One piece. */
-    public record Row(String piece, String order, String part, String finish, String state, String load) {}
+    /** What the room has to do. */
+    public record Today(List<String> told, List<Owed> orders, List<Finish> finishes) {}
+
+    /** An order that is owed, with how far its coating is. */
+    public record Owed(OrderRow order, String coating, boolean recorded) {}
+
+    /** How many pieces of a finish stand where. */
+    public record Finish(String finish, String counts) {}
 }

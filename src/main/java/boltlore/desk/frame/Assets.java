@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 /** Style sheet and script, which come with the program. Their address holds a sum of what they say, so a browser keeps them. */
 public enum Assets {
     STYLE("desk.css", "/boltlore/desk/frame/desk.css", "text/css; charset=utf-8"),
+    ROOMS("rooms.css", "/boltlore/desk/frame/rooms.css", "text/css; charset=utf-8"),
     SHEET("sheet.css", "/boltlore/report/html/sheet.css", "text/css; charset=utf-8"),
     BAR("bar.css", "/boltlore/desk/frame/bar.css", "text/css; charset=utf-8"),
     SCRIPT("htmx.js", "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js", "text/javascript; charset=utf-8");

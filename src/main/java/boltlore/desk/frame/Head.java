@@ -29,6 +29,11 @@ public record Head(
         return refused.isEmpty() ? usual : call.said(field);
     }
 
+    /** A new one for each form: the same form sent twice is done once. */
+    public String key() {
+        return Guard.random();
+    }
+
     public String who() {
         return call.by().name();
     }

@@ -1,21 +1,47 @@
 package boltlore.desk.office;
 
+import boltlore.book.ChangeState;
 import boltlore.book.OrderState;
+import boltlore.book.OrderStanding;
+import boltlore.book.QuotedVersion;
+import boltlore.book.db.Reading;
+import boltlore.book.orders.KitsAtHand;
+import boltlore.book.orders.Margins;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
+import boltlore.desk.frame.DrawnSheet;
 import boltlore.desk.frame.OrderRow;
 import boltlore.desk.frame.Role;
 import boltlore.desk.frame.Room;
+import boltlore.desk.frame.Sentences;
 import boltlore.desk.frame.Workshop;
+import boltlore.desk.stores.DueIn;
+import boltlore.desk.stores.ShortPages;
+import boltlore.faults.Outcome;
+import boltlore.report.Report;
+import boltlore.trades.TradeOption.Given;
+import boltlore.trades.TradeResult;
+import boltlore.trades.scheduling.SchedulingTrade;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The room that owns the day: what is due, late, short and waiting, and what the month has earned. */
 public final class OfficeRoom implements Room {
 
-    private final Workshop workshop;
+    private static final int SOON_DAYS = 14;
+    private static final int MOST = 200;
+    private static final int MOST_SHORT = 12;
+    private static final List<OrderState> OWED =
+            OrderState.ALL.stream().filter(OrderState::owed).toList();
 
-    public OfficeRoom(Workshop workshop) {
+    private final Workshop workshop;
+    private final KitsAtHand kits;
+
+    public OfficeRoom(Workshop workshop, KitsAtHand kits) {
         this.workshop = workshop;
+        this.kits = kits;
     }
 
     @Override
@@ -35,17 +61,122 @@ public final class OfficeRoom implements Room {
 
     @Override
     public void open(Doors doors) {
-        doors.look("/office", this::today);
+        doors.look("/office", this::morning);
+        doors.look("/office/load", this::load);
     }
 
-    private Answer today(Call call) {
-        List<OrderState> owed = OrderState.ALL.stream().filter(OrderState::owed).toList();
-        return Answer.page(
-                "This morning",
-                "office/today.jte",
-                new Today(workshop.book().read(reading -> OrderRow.list(reading, owed, call.today()))));
+    private Answer morning(Call call) {
+        return workshop.book().read(reading -> {
+            List<OrderRow> owed = OrderRow.list(reading, OWED, call.today());
+            String soon = call.today().plusDays(SOON_DAYS).toString();
+            Outcome<List<ShortPages.Lacking>> lacking = ShortPages.rows(reading, kits, workshop, call.today());
+            List<ShortPages.Lacking> rows =
+                    lacking instanceof Outcome.Sound<List<ShortPages.Lacking>> sound ? sound.value() : List.of();
+            return Answer.page(
+                            "This morning",
+                            "office/today.jte",
+                            new Morning(
+                                    owed.stream().filter(OrderRow::late).toList(),
+                                    owed.stream()
+                                            .filter(order -> !order.late()
+                                                    && !order.due().isEmpty()
+                                                    && order.due().compareTo(soon) <= 0)
+                                            .toList(),
+                                    owed.size(),
+                                    rows.stream().limit(MOST_SHORT).toList(),
+                                    rows.size(),
+                                    DueIn.all(reading, call.today()).stream()
+                                            .filter(DueIn::late)
+                                            .toList(),
+                                    waiting(reading, call.today()),
+                                    margins(reading, call.today())))
+                    .refusing(Sentences.of(lacking.faults()));
+        });
     }
 
-    /** What the workshop owes. */
-    public record Today(List<OrderRow> owed) {}
+    /** What waits for somebody, in sentences. */
+    private static List<String> waiting(Reading reading, LocalDate today) {
+        List<String> waiting = new ArrayList<>();
+        for (OrderStanding order : reading.orders().in(List.of(OrderState.QUOTED), MOST)) {
+            List<QuotedVersion> versions = reading.orders().quotations(order.name());
+            LocalDate until = versions.get(versions.size() - 1).offer().validUntil();
+            if (!until.isAfter(today.plusDays(SOON_DAYS))) {
+                waiting.add("The quotation of " + order.name() + (until.isBefore(today) ? " ran" : " runs") + " out on "
+                        + until + ".");
+            }
+        }
+        reading.changes().in(ChangeState.PROPOSED).forEach(change -> waiting.add(
+                "Change " + change.number() + " of " + change.order() + " waits for a decision."));
+        reading.changes().in(ChangeState.ACCEPTED).forEach(change -> waiting.add(
+                "Change " + change.number() + " of " + change.order() + " is accepted and not carried out."));
+        for (OrderStanding order : reading.orders().in(OWED, MOST)) {
+            if (order.state() == OrderState.ORDERED) {
+                waiting.add("Work on " + order.name() + " has not begun.");
+            } else if (order.state() == OrderState.TESTED) {
+                waiting.add(order.name() + " is tested and has not left.");
+            }
+            reading.shop().records(order.name()).stream()
+                    .reduce((earlier, later) -> later)
+                    .filter(record -> !record.passed())
+                    .ifPresent(record -> waiting.add("The last " + record.of() + " record of " + order.name()
+                            + " is not passed."));
+        }
+        return waiting;
+    }
+
+    private static List<MarginRow> margins(Reading reading, LocalDate today) {
+        return Margins.since(reading, today.withDayOfMonth(1).atStartOfDay(ZoneOffset.UTC).toInstant()).stream()
+                .map(margin -> new MarginRow(
+                        margin.family(),
+                        margin.orders(),
+                        margin.net().toPlainString() + " " + margin.currency(),
+                        margin.full().toPlainString() + " " + margin.currency(),
+                        margin.margin().toPlainString() + " " + margin.currency(),
+                        margin.percent().toPlainString() + " %"))
+                .toList();
+    }
+
+    /** The load of each week, drawn, and the same in figures. */
+    private Answer load(Call call) {
+        Outcome<List<TradeResult>> planned = workshop.book()
+                .read(reading -> kits.owed(reading, call.today()))
+                .then(owed -> owed.isEmpty()
+                        ? Outcome.sound(List.of())
+                        : new SchedulingTrade().work(owed, Given.NONE));
+        if (!(planned instanceof Outcome.Sound<List<TradeResult>> sound)) {
+            return new Answer.Missing(String.join(" ", Sentences.of(planned.faults())));
+        }
+        if (sound.value().isEmpty() || sound.value().get(0).sheets().isEmpty()) {
+            return new Answer.Missing("No order is owed, or nobody has said which hours the work centres have.");
+        }
+        Report report = sound.value().get(0).sheets().get(0).report().get();
+        return DrawnSheet.isAsked(call)
+                ? DrawnSheet.handed(report, call)
+                : Answer.page(
+                        "Load of the weeks",
+                        "office/load.jte",
+                        new Load(DrawnSheet.of(report, call, "/office/load?", "Load", "Load in figures")));
+    }
+
+    /**
+     * The morning's list.
+     *
+     * @param soon due within two weeks
+     * @param lacking the first parts that are short, of so many
+     */
+    public record Morning(
+            List<OrderRow> late,
+            List<OrderRow> soon,
+            int owed,
+            List<ShortPages.Lacking> lacking,
+            int lackingAll,
+            List<DueIn> overdue,
+            List<String> waiting,
+            List<MarginRow> margins) {}
+
+    /** What the month's orders of one kit leave above their full cost. */
+    public record MarginRow(String family, int orders, String net, String full, String margin, String percent) {}
+
+    /** The weeks. */
+    public record Load(DrawnSheet sheet) {}
 }

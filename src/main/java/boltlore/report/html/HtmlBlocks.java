@@ -31,10 +31,13 @@ final class HtmlBlocks implements Block.Cases<String> {
 
     private final Page page;
     private final String language;
+    private final boolean within;
 
-    HtmlBlocks(Page page, String language) {
+    /** @param within whether it stands within a page of other things, which has the highest heading */
+    HtmlBlocks(Page page, String language, boolean within) {
         this.page = page;
         this.language = language;
+        this.within = within;
     }
 
     /** What XML and HTML cannot hold becomes a replacement character. */
@@ -52,7 +55,8 @@ final class HtmlBlocks implements Block.Cases<String> {
 
     @Override
     public String heading(Heading heading) {
-        return element(heading.look() == Look.TITLE ? "h1" : "h2", heading.text());
+        int level = (heading.look() == Look.TITLE ? 1 : 2) + (within ? 1 : 0);
+        return element("h" + level, heading.text());
     }
 
     @Override
@@ -81,7 +85,10 @@ final class HtmlBlocks implements Block.Cases<String> {
                         "<th scope=\"col\"" + look(column.kind()) + ">" + escaped(column.headingWithUnit()) + "</th>")
                 .collect(Collectors.joining());
         String rows = table.rows().stream().map(row -> row(table, row)).collect(Collectors.joining("\n"));
-        return "<div class=\"table\"><table>\n<thead><tr>" + heads + "</tr></thead>\n<tbody>\n" + rows
+        String reached = within
+                ? " tabindex=\"0\" role=\"group\" aria-label=\"" + escaped(page.name()) + ", " + escaped(table.name()) + "\""
+                : "";
+        return "<div class=\"table\"" + reached + "><table>\n<thead><tr>" + heads + "</tr></thead>\n<tbody>\n" + rows
                 + "\n</tbody>\n</table></div>";
     }
 

@@ -12,6 +12,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -52,7 +53,7 @@ public final class HtmlWriter implements ReportWriter {
     }
 
     private static String page(Page page, String language, String reportLanguage) {
-        HtmlBlocks blocks = new HtmlBlocks(page, language);
+        HtmlBlocks blocks = new HtmlBlocks(page, language, false);
         StringBuilder text = new StringBuilder("<section class=\"")
                 .append(page.print().landscape() ? "across" : "upright")
                 .append("\" aria-label=\"")
@@ -64,6 +65,25 @@ public final class HtmlWriter implements ReportWriter {
         }
         line(text, "footer", page.print().footer());
         return text.append("</section>\n").toString();
+    }
+
+    /** Some pages of a report to stand within a page of other things, without the style: that page brings its own. */
+    public static String within(Report report, Predicate<Page> wanted) {
+        return report.pages().stream()
+                .filter(wanted)
+                .map(page -> within(page, page.languageIn(report)))
+                .collect(Collectors.joining());
+    }
+
+    private static String within(Page page, String language) {
+        HtmlBlocks blocks = new HtmlBlocks(page, language, true);
+        return page.blocks().stream()
+                .map(block -> block.as(blocks))
+                .collect(Collectors.joining(
+                        "\n",
+                        "<section class=\"sheet\" lang=\"" + HtmlBlocks.escaped(language) + "\" aria-label=\""
+                                + HtmlBlocks.escaped(page.name()) + "\">\n",
+                        "\n</section>\n"));
     }
 
     private static void line(StringBuilder text, String element, String words) {

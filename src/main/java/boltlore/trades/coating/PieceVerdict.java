@@ -64,7 +64,7 @@ public record PieceVerdict(FilmReading reading, FilmDemand demand, boolean repla
     }
 
     /** Why it is not good, in a few words; empty where it is. */
-    String why() {
+    public String why() {
         List<String> why = new ArrayList<>();
         if (!reading.flaw().isEmpty()) {
             why.add("by eye: " + reading.flaw());

@@ -17,6 +17,12 @@ public record TestRecord(String file, String order, String limits, List<Reading>
         readings = List.copyOf(readings);
     }
 
+    /** What a file held, CSV, or JSON where it begins as such. */
+    public static Outcome<List<TestRecord>> read(String name, byte[] content) {
+        boolean json = content.length > 0 && (content[0] == '{' || content[0] == '[');
+        return json ? RecordJson.read(name, content) : RecordCsv.read(name, content);
+    }
+
     /** Reads a file, CSV or JSON; one that holds several orders gives several records. */
     public static Outcome<List<TestRecord>> read(Path file) {
         return RecordFile.read(file);

@@ -7,16 +7,21 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What became of the tests, in words. */
-final class VerdictWords {
+public final class VerdictWords {
 
     private final TestWords words;
+
+    /** In that language, or in English. */
+    public static VerdictWords in(String language) {
+        return new VerdictWords(TestWords.in(language));
+    }
 
     VerdictWords(TestWords words) {
         this.words = words;
     }
 
     /** One sentence on the whole. */
-    String headline(Verdict verdict) {
+    public String headline(Verdict verdict) {
         String all = Integer.toString(verdict.rows().size());
         long open = verdict.open().count();
         return open == 0 && verdict.passed()
@@ -25,7 +30,7 @@ final class VerdictWords {
     }
 
     /** 'passed', 'failed' … */
-    String verdict(Judgement judgement) {
+    public String verdict(Judgement judgement) {
         if (judgement instanceof Judgement.Passed) {
             return words.say("verdict.passed");
         } else if (judgement instanceof Judgement.Failed) {
@@ -37,7 +42,7 @@ final class VerdictWords {
     }
 
     /** Why it did not pass; empty where it did. */
-    String why(JudgedRow judged) {
+    public String why(JudgedRow judged) {
         Judgement judgement = judged.judgement();
         if (judgement instanceof Judgement.Failed failed) {
             return failed(judged, failed);
@@ -87,16 +92,21 @@ final class VerdictWords {
     }
 
     /** What was tested, and where. */
-    String tested(TestRow row) {
+    public String tested(TestRow row) {
         return words.tested(row);
     }
 
-    String limit(TestRow row) {
+    public String limit(TestRow row) {
         return words.limit(row);
     }
 
+    /** What goes into the box, where it is not the result itself; else empty. */
+    public String quantity(Box box) {
+        return words.quantity(box);
+    }
+
     /** What was found, with its unit; empty where nobody can say. */
-    String found(JudgedRow judged) {
+    public String found(JudgedRow judged) {
         if (judged.result() != null) {
             return words.number(judged.result(), judged.row().unit());
         }

@@ -54,6 +54,14 @@ public record ShopRecord(boolean filmRead, List<FilmReading> film, List<PowderIs
         return faults.isEmpty() ? Outcome.sound(of(all)) : Outcome.faulty(faults);
     }
 
+    /** A table in CSV that was written just now, as the batch sheet's, held against the plan. */
+    public static Outcome<ShopRecord> read(String name, byte[] csv, CoatPlan plan) {
+        return RecordCsv.read(name, csv).then(entries -> {
+            List<Fault> faults = new RecordCheck(plan).faults(entries);
+            return faults.isEmpty() ? Outcome.sound(of(entries)) : Outcome.faulty(faults);
+        });
+    }
+
     /** The file read before that has the same in it; null where none has, or nothing is filled in. */
     private static @Nullable Path sameAs(ShopRecord record, Map<Path, ShopRecord> read) {
         boolean filled = !record.issued().isEmpty() || record.film().stream().anyMatch(FilmReading::isFilled);

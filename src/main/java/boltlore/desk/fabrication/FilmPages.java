@@ -1,0 +1,286 @@
+package boltlore.desk.fabrication;
+
+import boltlore.book.db.Reading;
+import boltlore.book.orders.KitsAtHand;
+import boltlore.book.stores.RackDesk;
+import boltlore.desk.frame.Acting;
+import boltlore.desk.frame.Answer;
+import boltlore.desk.frame.Call;
+import boltlore.desk.frame.DrawnSheet;
+import boltlore.desk.frame.Room.Doors;
+import boltlore.desk.frame.Sentences;
+import boltlore.desk.frame.Told;
+import boltlore.desk.frame.Typed;
+import boltlore.desk.frame.Workshop;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.json.TextShape;
+import boltlore.measure.Digits;
+import boltlore.report.Report;
+import boltlore.trades.KitInWork;
+import boltlore.trades.coating.CoatJob;
+import boltlore.trades.coating.FilmSheet;
+import boltlore.trades.coating.FilmToRead;
+import boltlore.trades.coating.PieceVerdict;
+import boltlore.trades.coating.RecordVerdict;
+import boltlore.trades.coating.written.ShopRecord;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * Film readings typed into a form: each piece is judged as soon as it is typed, by the same rule and code as the record in
+ * the end, and the record is kept in the book.
+ */
+public final class FilmPages {
+
+    private static final int READINGS = 5;
+    private static final String HEAD = "batch,lot,finish,limits,part,piece,coating,"
+            + "reading 1,reading 2,reading 3,reading 4,reading 5,good,look,on";
+
+    private final Workshop workshop;
+    private final KitsAtHand kits;
+
+    FilmPages(Workshop workshop, KitsAtHand kits) {
+        this.workshop = workshop;
+        this.kits = kits;
+    }
+
+    void open(Doors doors) {
+        doors.look("/fabrication/film", this::form);
+        doors.look("/fabrication/film/judge", this::judgeOne);
+        doors.act("/fabrication/film", this::keep);
+        doors.look("/fabrication/film/record", this::kept);
+    }
+
+    private Outcome<CoatJob> job(Reading reading, List<String> orders, Call call) {
+        return kits.of(reading, orders, call.today()).then(FilmPages::job);
+    }
+
+    private static Outcome<CoatJob> job(List<KitInWork> found) {
+        return CoatJob.of(found, List.of(), null)
+                .map(Outcome::sound)
+                .orElseGet(() -> Outcome.faulty(
+                        Fault.of("", "orders of which nothing is coated", "one with a coated part", "")));
+    }
+
+    private Answer form(Call call) {
+        Typed typed = new Typed(call);
+        List<String> orders = typed.texts("order", "Order", TextShape.ORDER_NAME);
+        return workshop.book().read(reading -> {
+            Outcome<CoatJob> job = typed.sound().then(ok -> job(reading, orders, call));
+            if (!(job instanceof Outcome.Sound<CoatJob> sound)) {
+                return new Answer.Missing(String.join(" ", Sentences.of(job.faults())));
+            }
+            return Answer.page(
+                    "Film readings of " + String.join(", ", orders),
+                    "fabrication/film.jte",
+                    new Form(
+                            Told.of(reading, call),
+                            orders,
+                            query(orders),
+                            batches(FilmToRead.of(sound.value().plan()), call)));
+        });
+    }
+
+    /** With what was typed where the form comes back. */
+    private static List<Batch> batches(List<FilmToRead> pieces, Call call) {
+        return pieces.stream()
+                .map(piece -> new Row(piece, typed(call, piece)))
+                .collect(Collectors.groupingBy(
+                        row -> row.piece().batch(), TreeMap::new, Collectors.toList()))
+                .values()
+                .stream()
+                .map(Batch::new)
+                .toList();
+    }
+
+    /** What stands in the piece's row of the form, whatever other rows there are. */
+    private static List<String> typed(Call call, FilmToRead piece) {
+        List<String> parts = call.all("part");
+        List<String> marks = call.all("piece");
+        int row = 0;
+        while (row < Math.min(parts.size(), marks.size())
+                && !(parts.get(row).equals(piece.part()) && marks.get(row).equals(piece.mark()))) {
+            row++;
+        }
+        List<String> typed = new ArrayList<>();
+        for (int reading = 1; reading <= READINGS; reading++) {
+            typed.add(at(call.all("um" + reading), row));
+        }
+        typed.add(at(call.all("flaw"), row));
+        return typed;
+    }
+
+    private static String at(List<String> all, int row) {
+        return row < all.size() ? all.get(row) : "";
+    }
+
+    private static String query(List<String> orders) {
+        return orders.stream().map(order -> "order=" + CutPages.coded(order)).collect(Collectors.joining("&"));
+    }
+
+    /** A row of the record as CSV (RFC 4180), to be read and judged as one that was filled in by hand. */
+    private static String csv(FilmToRead piece, List<String> typed, String on) {
+        String flaw = typed.get(READINGS);
+        List<String> cells = new ArrayList<>(List.of(
+                String.valueOf(piece.batch()),
+                piece.lot(),
+                piece.finish(),
+                piece.limits(),
+                piece.part(),
+                piece.mark(),
+                "1"));
+        cells.addAll(typed.subList(0, READINGS));
+        cells.addAll(List.of(flaw.isEmpty() ? "" : "no", flaw, typed.stream().allMatch(String::isEmpty) ? "" : on));
+        return cells.stream().map(FilmPages::quoted).collect(Collectors.joining(","));
+    }
+
+    private static String quoted(String cell) {
+        return '"' + cell.replace("\"", "\"\"").replaceAll("\\R", " ") + '"';
+    }
+
+    private static byte[] record(List<String> lines) {
+        return (HEAD + "\r\n" + String.join("\r\n", lines) + "\r\n").getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** What is to be said of one piece as it is typed. */
+    private Answer judgeOne(Call call) {
+        Typed typed = new Typed(call);
+        List<String> orders = typed.texts("order", "Order", TextShape.ORDER_NAME);
+        Outcome<String> says = typed.sound()
+                .then(ok -> workshop.book().read(reading -> job(reading, orders, call)))
+                .then(job -> FilmToRead.of(job.plan()).stream()
+                        .filter(piece -> piece.part().equals(call.said("part"))
+                                && piece.mark().equals(call.said("piece")))
+                        .findFirst()
+                        .map(piece -> judged(job, piece, typed(call, piece), call))
+                        .orElseGet(() -> Outcome.sound("not a piece of this plan")));
+        return Answer.page(
+                "Judged",
+                "frame/judged.jte",
+                says instanceof Outcome.Sound<String> sound
+                        ? sound.value()
+                        : says.faults().stream()
+                                .map(fault -> "found " + fault.found() + ", expected " + fault.expected())
+                                .distinct()
+                                .collect(Collectors.joining("; ")));
+    }
+
+    private static Outcome<String> judged(CoatJob job, FilmToRead piece, List<String> typed, Call call) {
+        if (typed.stream().allMatch(String::isEmpty)) {
+            return Outcome.sound("");
+        }
+        byte[] csv = record(List.of(csv(piece, typed, call.today().toString())));
+        return ShopRecord.read("typed", csv, job.plan())
+                .then(record -> Outcome.sound(RecordVerdict.of(
+                                job.plan(), true, record.film(), record.issued(), job.workshop())
+                        .film()
+                        .stream()
+                        .flatMap(film -> film.pieces().stream())
+                        .findFirst()
+                        .map(FilmPages::says)
+                        .orElse("")));
+    }
+
+    private static String says(PieceVerdict verdict) {
+        BigDecimal mean = verdict.mean();
+        String of = mean == null ? "" : ", mean " + Digits.plain(mean.setScale(1, RoundingMode.HALF_UP)) + " µm";
+        return (verdict.good() ? "good" : "NOT good: " + verdict.why()) + of;
+    }
+
+    private Answer keep(Call call) {
+        Typed typed = new Typed(call);
+        List<String> orders = typed.texts("order", "Order", TextShape.ORDER_NAME);
+        String why = typed.sentence("reason", "Remark");
+        return Acting.done(
+                call,
+                "/fabrication/film/record?" + query(orders),
+                by -> typed.sound()
+                        .then(ok -> workshop.book().read(reading -> job(reading, orders, call)))
+                        .then(job -> {
+                            String on = call.today().toString();
+                            byte[] csv = record(FilmToRead.of(job.plan()).stream()
+                                    .map(piece -> csv(piece, typed(call, piece), on))
+                                    .toList());
+                            return read(csv, job)
+                                    .then(report -> new RackDesk(workshop.book(), by)
+                                            .keep(orders, "film", csv, !report.findings().stops(), codes(report), why));
+                        }),
+                this::form);
+    }
+
+    private static Outcome<Report> read(byte[] csv, CoatJob job) {
+        return ShopRecord.read("the form", csv, job.plan())
+                .then(record -> record.film().stream().anyMatch(reading -> reading.isFilled())
+                        ? Outcome.sound(FilmSheet.compose(
+                                RecordVerdict.of(
+                                        job.plan(), true, record.film(), record.issued(), job.workshop()),
+                                job))
+                        : Outcome.faulty(Fault.of("", "nothing filled in", "readings of a piece at least", "")));
+    }
+
+    private static List<String> codes(Report report) {
+        return report.findings().all().stream()
+                .map(finding -> finding.kind().code())
+                .distinct()
+                .toList();
+    }
+
+    /** The last record of these orders, judged, as a sheet. */
+    private Answer kept(Call call) {
+        Typed typed = new Typed(call);
+        List<String> orders = typed.texts("order", "Order", TextShape.ORDER_NAME);
+        return workshop.book().read(reading -> {
+            Outcome<Report> report = typed.sound()
+                    .then(ok -> last(reading, orders.get(0)))
+                    .then(csv -> job(reading, orders, call).then(job -> read(csv, job)));
+            if (!(report instanceof Outcome.Sound<Report> sound)) {
+                return new Answer.Missing(String.join(" ", Sentences.of(report.faults())));
+            }
+            return DrawnSheet.isAsked(call)
+                    ? DrawnSheet.handed(sound.value(), call)
+                    : Answer.page(
+                            "Film of " + String.join(", ", orders) + ", assessed",
+                            "fabrication/record.jte",
+                            new Judged(
+                                    Told.of(reading, call),
+                                    orders,
+                                    query(orders),
+                                    DrawnSheet.of(
+                                            sound.value(),
+                                            call,
+                                            "/fabrication/film/record?" + query(orders),
+                                            "Assessment")));
+        });
+    }
+
+    private static Outcome<byte[]> last(Reading reading, String order) {
+        return reading.shop().records(order).stream()
+                .filter(record -> record.of().equals("film"))
+                .reduce((earlier, later) -> later)
+                .map(record -> Outcome.sound(reading.contents().of(record.content())))
+                .orElseGet(() -> Outcome.faulty(
+                        Fault.of("order " + order, "no film record", "one that was kept", "Fill in the form first.")));
+    }
+
+    /** What is to be read. */
+    public record Form(List<String> told, List<String> orders, String query, List<Batch> batches) {}
+
+    /** Pieces that are coated together. */
+    public record Batch(List<Row> rows) {
+        public FilmToRead first() {
+            return rows.get(0).piece();
+        }
+    }
+
+    /** @param typed five readings and what is wrong to the eye */
+    public record Row(FilmToRead piece, List<String> typed) {}
+
+    /** What became of it. */
+    public record Judged(List<String> told, List<String> orders, String query, DrawnSheet sheet) {}
+}

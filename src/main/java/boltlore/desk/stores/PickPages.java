@@ -1,0 +1,259 @@
+package boltlore.desk.stores;
+
+import boltlore.book.db.Reading;
+import boltlore.book.db.Stock;
+import boltlore.book.db.Written;
+import boltlore.book.orders.KitsAtHand;
+import boltlore.book.stores.PickDesk;
+import boltlore.book.stores.PickLine;
+import boltlore.book.stores.Taken;
+import boltlore.catalogue.Tracked;
+import boltlore.desk.frame.Acting;
+import boltlore.desk.frame.Answer;
+import boltlore.desk.frame.Call;
+import boltlore.desk.frame.Room.Doors;
+import boltlore.desk.frame.Sentences;
+import boltlore.desk.frame.Told;
+import boltlore.desk.frame.Typed;
+import boltlore.desk.frame.Workshop;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.json.TextShape;
+import boltlore.measure.Digits;
+import boltlore.trades.KitInWork;
+import boltlore.trades.picking.Walk;
+import java.math.BigDecimal;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Picking orders together in walking order: typed, or with a scanner, which is a keyboard that ends with Enter. */
+public final class PickPages {
+
+    private final Workshop workshop;
+    private final KitsAtHand kits;
+    private final Walk walk;
+
+    PickPages(Workshop workshop, KitsAtHand kits) {
+        this.workshop = workshop;
+        this.kits = kits;
+        this.walk = Walk.of(workshop.bench().catalogue());
+    }
+
+    void open(Doors doors) {
+        doors.look("/stores/pick", this::list);
+        doors.act("/stores/pick/scan", this::scan);
+        doors.act("/stores/pick/take", this::take);
+        doors.act("/stores/complete", this::complete);
+    }
+
+    /** Lines of these orders, with what is picked already or without. */
+    Outcome<List<PickLine>> lines(Reading reading, List<String> orders, Call call, boolean all) {
+        return kits.of(reading, orders, call.today())
+                .then(found -> Outcome.sound(found.stream()
+                        .flatMap(kit -> PickLine.of(reading, kit).stream())
+                        .filter(line -> all || line.left().signum() > 0)
+                        .sorted(Comparator.comparing((PickLine line) -> line.part().bin(), walk.order())
+                                .thenComparing(PickLine::key)
+                                .thenComparing(PickLine::order))
+                        .toList()));
+    }
+
+    private Answer list(Call call) {
+        Typed typed = new Typed(call);
+        List<String> orders = typed.texts("order", "Order", TextShape.ORDER_NAME);
+        return workshop.book().read(reading -> {
+            Outcome<Answer> page = typed.sound()
+                    .then(ok -> lines(reading, orders, call, false))
+                    .then(lines -> Outcome.sound(Answer.page(
+                            "Pick " + String.join(", ", orders),
+                            "stores/pick.jte",
+                            new Pick(
+                                    Told.of(reading, call),
+                                    orders,
+                                    lines.stream().map(line -> row(reading, line)).toList(),
+                                    walked(lines)))));
+            return shown(page);
+        });
+    }
+
+    static Answer shown(Outcome<Answer> page) {
+        return page instanceof Outcome.Sound<Answer> sound
+                ? sound.value()
+                : new Answer.Missing(String.join(" ", Sentences.of(page.faults())));
+    }
+
+    private String walked(List<PickLine> lines) {
+        List<String> bins = lines.stream().map(line -> line.part().bin()).toList();
+        return walk.lengths(bins)
+                .filter(lengths -> !lines.isEmpty())
+                .map(lengths -> "The walk is about " + Math.round(lengths.asListed() / 1000.0) + " m.")
+                .orElse("");
+    }
+
+    static Row row(Reading reading, PickLine line) {
+        List<Stock.Row> lying = reading.stock().of(line.part().number().text()).stream()
+                .filter(row -> row.held().finish().equals(line.finish()))
+                .toList();
+        BigDecimal there = lying.stream().map(Stock.Row::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return new Row(
+                line.order(),
+                line.part().bin().isEmpty() ? "no bin" : line.part().bin(),
+                line.part().number().text(),
+                line.finish(),
+                line.part().name().english(),
+                line.part().unit(),
+                Digits.plain(line.left()),
+                Digits.plain(line.got()),
+                Digits.plain(there),
+                Digits.plain(line.missing()),
+                line.missing().signum() > 0,
+                line.safety(),
+                line.part().tracked() == Tracked.SERIAL,
+                lying.stream()
+                        .map(row -> row.held().lot())
+                        .filter(lot -> !lot.isEmpty())
+                        .distinct()
+                        .toList());
+    }
+
+    /**
+     * What was scanned says which line is meant: a serial number takes that piece, a lot or a part's number all that the first
+     * order along the walk has left of it.
+     */
+    private Answer scan(Call call) {
+        Typed typed = new Typed(call);
+        List<String> orders = typed.texts("order", "Order", TextShape.ORDER_NAME);
+        String code = typed.text("code", "Scanned or typed", TextShape.LINE);
+        return Acting.done(
+                call,
+                pickPath(orders),
+                by -> typed.sound()
+                        .then(ok -> workshop.book().read(reading -> scanned(reading, call, orders, code)))
+                        .then(found -> new PickDesk(workshop.book(), by)
+                                .take(found.kit(), List.of(found.taken()), "")),
+                this::list);
+    }
+
+    private record Scanned(KitInWork kit, Taken taken) {}
+
+    private Outcome<Scanned> scanned(Reading reading, Call call, List<String> orders, String code) {
+        return lines(reading, orders, call, false).then(lines -> {
+            Optional<Taken> taken = lines.stream()
+                    .flatMap(line -> fits(reading, line, code).stream())
+                    .findFirst();
+            Optional<PickLine> line = lines.stream()
+                    .filter(each -> fits(reading, each, code).isPresent())
+                    .findFirst();
+            if (taken.isEmpty() || line.isEmpty()) {
+                return Outcome.faulty(Fault.of(
+                        "",
+                        "'" + code + "'",
+                        "the number of a part, lot or piece that these orders have still to get and that lies here",
+                        "Put it back, or look below what is left."));
+            }
+            return kits.of(reading, line.get().order(), call.today())
+                    .then(kit -> Outcome.sound(new Scanned(kit, taken.get())));
+        });
+    }
+
+    private static Optional<Taken> fits(Reading reading, PickLine line, String code) {
+        String part = line.part().number().text();
+        if (part.equals(code)) {
+            return Optional.of(taken(line, BigDecimal.ZERO, "", List.of()));
+        }
+        return reading.stock().of(part).stream()
+                .filter(row -> row.held().finish().equals(line.finish()))
+                .filter(row -> row.held().serial().equals(code) || row.held().lot().equals(code))
+                .findFirst()
+                .map(row -> row.held().serial().equals(code)
+                        ? taken(line, BigDecimal.ONE, row.held().lot(), List.of(code))
+                        : taken(line, row.quantity().min(line.left()), code, List.of()));
+    }
+
+    private static Taken taken(PickLine line, BigDecimal quantity, String lot, List<String> serials) {
+        return new Taken(line.part().number().text(), line.finish(), quantity, lot, serials, "", "", "");
+    }
+
+    private Answer take(Call call) {
+        Typed typed = new Typed(call);
+        Taken taken = new Taken(
+                typed.text("part", "Part", TextShape.PART_NUMBER),
+                typed.line("finish", "Finish"),
+                typed.amountOrNone("quantity", "Quantity"),
+                typed.line("lot", "Lot"),
+                typed.list("serial", "Serial number"),
+                "",
+                "",
+                "");
+        List<String> orders = typed.texts("order", "Order", TextShape.ORDER_NAME);
+        return onLine(call, typed, pickPath(orders), this::list, (desk, kit) -> desk.take(kit, List.of(taken), ""));
+    }
+
+    /** One call of the picking desk for the order that the form names. */
+    interface Work<T> {
+        Outcome<Written<T>> on(PickDesk desk, KitInWork kit);
+    }
+
+    <T> Answer onLine(
+            Call call, Typed typed, String path, Function<Call, Answer> page, Work<T> work) {
+        String order = typed.text("for", "Order", TextShape.ORDER_NAME);
+        return Acting.done(
+                call,
+                path,
+                by -> typed.sound()
+                        .then(ok -> workshop.book().read(reading -> kits.of(reading, order, call.today())))
+                        .then(kit -> work.on(new PickDesk(workshop.book(), by), kit)),
+                page);
+    }
+
+    private Answer complete(Call call) {
+        Typed typed = new Typed(call);
+        String why = typed.sentence("reason", "Reason");
+        List<String> orders = typed.texts("order", "Order", TextShape.ORDER_NAME);
+        return onLine(call, typed, pickPath(orders), this::list, (desk, kit) -> desk.complete(kit, why));
+    }
+
+    private static String pickPath(List<String> orders) {
+        return "/stores/pick?"
+                + orders.stream().map(order -> "order=" + coded(order)).collect(Collectors.joining("&"));
+    }
+
+    static String coded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    /** What is left of some orders, along the walk. */
+    public record Pick(List<String> told, List<String> orders, List<Row> rows, String walked) {}
+
+    /**
+     * A line to pick.
+     *
+     * @param lots that lie there, where the lot is written down
+     */
+    public record Row(
+            String order,
+            String bin,
+            String part,
+            String finish,
+            String name,
+            String unit,
+            String left,
+            String got,
+            String lies,
+            String missing,
+            boolean isShort,
+            boolean safety,
+            boolean serial,
+            List<String> lots) {
+
+        public String query() {
+            return "for=" + coded(order) + "&part=" + coded(part) + "&finish=" + coded(finish);
+        }
+    }
+
+}

@@ -1,0 +1,79 @@
+package boltlore.desk;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("At the bench")
+class BenchJourneyTest extends RoomInBrowser {
+
+    private static final String TEST = "/bench/test/" + RoomsBook.SECOND;
+
+    @Test
+    @DisplayName("a value is judged as it is typed, and a retest keeps the reading that it replaces; by keyboard alone")
+    void tested() {
+        go(TEST);
+        Locator row = page.locator("tr[hx-get]")
+                .filter(new Locator.FilterOptions().setHas(page.locator("input[name=value]")))
+                .first();
+        String key = row.getAttribute("hx-get");
+        String meter = row.getAttribute("hx-include").replaceFirst(".*, ", "");
+        tabTo(page.locator(meter));
+        type("SN-1");
+        Locator value = row.locator("input[name=value]").first();
+        value.focus();
+        type("999999");
+        press("Tab");
+        assertThat(row.locator(".judged")).containsText("NOT passed");
+        button("Judge all, sign as Kim Aster and keep the record").focus();
+        press("Enter");
+        assertThat(page.locator("h1")).containsText("Test report of " + RoomsBook.SECOND);
+        assertThat(page.locator(".told")).containsText("of test");
+
+        go(TEST);
+        row = page.locator("tr[hx-get='" + key + "']");
+        assertThat(row).containsText("until now 999999");
+        assertThat(page.locator(meter)).hasValue("SN-1");
+        value = row.locator("input[name=value]").first();
+        value.fill("0.01");
+        press("Tab");
+        assertThat(row.locator(".judged")).not().containsText("999999 above");
+        button("Judge all, sign as Kim Aster and keep the record").click();
+        go(TEST);
+        assertThat(page.locator("tr[hx-get='" + key + "']")).containsText("replaced: 999999 (Kim Aster");
+        assertThat(page.locator("main")).containsText("signed by Kim Aster");
+    }
+
+    @Test
+    @DisplayName("a record is signed by people whom the book knows, and never empty")
+    void signed() {
+        go(TEST);
+        page.locator("#who").fill("Nobody Known");
+        button("Judge all, sign as Kim Aster and keep the record").click();
+        assertThat(page.locator(".refused")).containsText("'Nobody Known'");
+        assertThat(page.locator(".refused")).containsText("nothing filled in");
+    }
+
+    @Test
+    @DisplayName("crates are drawn, and a kit that is not picked, packed and tested does not leave")
+    void ship() {
+        go("/bench/ship/" + RoomsBook.SECOND);
+        assertThat(page.locator(".drawing svg").first()).isVisible();
+        button(RoomsBook.SECOND + " leaves").click();
+        assertThat(page.locator(".refused")).containsText("from where it does not go to 'shipped'");
+
+        go("/bench");
+        button("Work on " + RoomsBook.SECOND + " begins").click();
+        assertThat(page.locator(".told")).containsText("to in work");
+        go("/bench/pack/" + RoomsBook.SECOND);
+        page.locator("#crates").fill("2");
+        button("The kit lies in its crates").click();
+        assertThat(page.locator(".refused")).containsText("picking nobody has called complete");
+        page.locator("input[name=counted]").first().fill("1");
+        button("Keep the counts").click();
+        assertThat(page.locator(".told")).containsText("bag counted");
+    }
+}

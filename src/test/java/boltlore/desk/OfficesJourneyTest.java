@@ -1,0 +1,120 @@
+package boltlore.desk;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("The engineer and the owner")
+class OfficesJourneyTest extends RoomInBrowser {
+
+    private static final String PART = "FX-W6";
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    @DisplayName("find a part, see which orders hold it and why, by keyboard alone")
+    void part() {
+        go("/engineering");
+        assertThat(page.locator("#words")).isFocused();
+        type("washer m6");
+        press("Enter");
+        tabTo(page.locator("a[href='/engineering/part?part=" + PART + "']"));
+        press("Enter");
+        assertThat(page.locator("h1")).containsText(PART);
+        assertThat(page.locator("tbody")).containsText(RoomsBook.FIRST);
+        tabTo(page.locator("a[href*='/engineering/why?order=" + RoomsBook.FIRST + "']").first());
+        press("Enter");
+        assertThat(page.locator("h1")).hasText("Why " + PART + " is in " + RoomsBook.FIRST);
+        assertThat(page.locator(".reasons li").count()).isPositive();
+    }
+
+    @Test
+    @DisplayName("see what would bring in a part that an order does not hold")
+    void not_in() {
+        String absent = OpenDesk.catalogue().parts().keySet().stream()
+                .map(number -> number.text())
+                .filter(number -> number.startsWith("PV-"))
+                .filter(number -> DESK.rooms().kit(RoomsBook.FIRST).bill().all().noneMatch(item -> item.part()
+                        .number()
+                        .text()
+                        .equals(number)))
+                .findFirst()
+                .orElseThrow();
+        go("/engineering/why?order=" + RoomsBook.FIRST + "&part=" + absent);
+        assertThat(page.locator("h1")).hasText("What would bring " + absent + " into " + RoomsBook.FIRST);
+        assertThat(page.locator(".next")).containsText("not in the kit");
+    }
+
+    @Test
+    @DisplayName("recall a lot, and are told where nothing was asked or found")
+    void recall() {
+        go("/engineering/recall?lot=L-NONE");
+        assertThat(page.locator("h2")).hasText("0 kits");
+        go("/engineering/recall?part=" + PART);
+        assertThat(page.locator("h2")).hasText("2 kits");
+    }
+
+    @Test
+    @DisplayName("see what an edited catalogue changes, and which orders it touches")
+    void edit() throws IOException {
+        go("/engineering/edit?folder=" + folder.resolve("none"));
+        assertThat(page.locator(".refused")).containsText("the folder of an edited catalogue");
+
+        copy(Path.of("catalog"));
+        Path fixings = folder.resolve("parts/common-fixings.json");
+        String text = Files.readString(fixings);
+        int at = text.indexOf("\"part\": \"" + PART + "\"");
+        int revision = text.indexOf("\"revision\": \"", at) + "\"revision\": \"".length();
+        Files.writeString(fixings, text.substring(0, revision) + "Z" + text.substring(text.indexOf('"', revision)));
+
+        page.locator("#folder").fill(folder.toString());
+        button("Look").click();
+        assertThat(page.locator("main")).containsText("another revision (Z, was");
+        assertThat(page.locator("tbody")).containsText(RoomsBook.FIRST);
+    }
+
+    private void copy(Path from) throws IOException {
+        try (Stream<Path> all = Files.walk(from)) {
+            for (Path each : all.toList()) {
+                Path to = folder.resolve(from.relativize(each).toString());
+                if (Files.isDirectory(each)) {
+                    Files.createDirectories(to);
+                } else {
+                    Files.copy(each, to);
+                }
+            }
+        }
+    }
+
+    @Test
+    @DisplayName("read the morning's list, with the month's margin that the quotations give")
+    void morning() {
+        go("/office");
+        assertThat(page.locator(".next")).containsText("2 orders are owed: 0 late");
+        assertThat(page.locator("h2")).hasText(new String[] {
+            "Late",
+            "Due within two weeks",
+            "Short",
+            "Waiting",
+            "Ordered this month, and what it leaves above full cost"
+        });
+        assertThat(page.locator("[aria-label='Margin by kit'] tbody tr")).hasCount(1);
+        assertThat(page.locator("[aria-label='Margin by kit'] tbody")).not().containsText("100.0 %");
+    }
+
+    @Test
+    @DisplayName("see the load of the weeks drawn, and the same in figures")
+    void load() {
+        go("/office/load");
+        assertThat(page.locator(".drawing svg").first()).isVisible();
+        assertThat(page.locator(".sheet table").first()).isVisible();
+    }
+}

@@ -1,0 +1,138 @@
+package boltlore.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.APIResponse;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.FormData;
+import com.microsoft.playwright.options.RequestOptions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.assertj.core.api.SoftAssertions;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("The rooms' pages")
+class RoomPagesTest extends RoomInBrowser {
+
+    private static final String HOSTILE = "\"><script>alert(1)</script>'; drop table journal; --\u0000\u202e";
+
+    private static final List<String> PAGES = List.of(
+            "/stores",
+            "/stores/line?for=BL-1001&part=FX-N6&finish=",
+            "/stores/receive",
+            "/stores/part?part=FX-N6",
+            "/fabrication",
+            "/fabrication/rack",
+            "/fabrication/coat",
+            "/fabrication/film?order=BL-1001",
+            "/bench",
+            "/bench/pack/BL-1001",
+            "/engineering?words=pump",
+            "/engineering/part?part=FX-N6",
+            "/engineering/edit",
+            "/engineering/recall?part=FX-N6",
+            "/office");
+
+    /** Long ones, in one of the two schemes. */
+    private static final List<String> SHEETS = List.of(
+            "/stores/pick?order=BL-1001",
+            "/fabrication/cut?order=BL-1001",
+            "/fabrication/loads?order=BL-1001",
+            "/bench/test/BL-1001",
+            "/bench/ship/BL-1001",
+            "/office/load");
+
+    @Test
+    @DisplayName("are readable for all, by day (WCAG 2.2 AA, as far as axe-core sees)")
+    void light() {
+        SoftAssertions all = new SoftAssertions();
+        for (String path : PAGES) {
+            go(path);
+            all.assertThat(violations()).as(path).isEmpty();
+        }
+        all.assertAll();
+    }
+
+    @Test
+    @DisplayName("are readable for all in a dark room, the sheets too")
+    void dark() {
+        show(new Browser.NewContextOptions().setColorScheme(ColorScheme.DARK));
+        SoftAssertions all = new SoftAssertions();
+        for (String path : SHEETS) {
+            go(path);
+            all.assertThat(violations()).as(path).isEmpty();
+        }
+        all.assertAll();
+    }
+
+    /** A form of a page, with what stands in its fields. */
+    private record Form(String action, String method, Map<String, String> fields, List<String> texts) {}
+
+    @SuppressWarnings("unchecked")
+    private List<Form> forms() {
+        List<Map<String, Object>> found = (List<Map<String, Object>>) page.evaluate(
+                """
+                () => {
+                  const seen = new Set();
+                  return [...document.querySelectorAll('main form')].filter(form => {
+                    const fresh = !seen.has(form.getAttribute('action'));
+                    seen.add(form.getAttribute('action'));
+                    return fresh;
+                  }).map(form => ({
+                    action: form.getAttribute('action'), method: form.method,
+                    fields: Object.fromEntries([...new FormData(form)].map(([name, value]) => [name, String(value)])),
+                    texts: [...form.elements].filter(e => e.name && (e.type === 'text' || e.type === 'search')).map(e => e.name)
+                  }));
+                }
+                """);
+        return found.stream()
+                .map(form -> new Form(
+                        (String) form.get("action"),
+                        (String) form.get("method"),
+                        (Map<String, String>) form.get("fields"),
+                        (List<String>) form.get("texts")))
+                .toList();
+    }
+
+    @Test
+    @DisplayName("show what a hostile hand types as text, and do nothing of it")
+    void hostile() {
+        List<String> paths = new ArrayList<>(PAGES);
+        paths.addAll(SHEETS);
+        long before = DESK.book()
+                .read(reading -> reading.journal().last().orElseThrow().number());
+        SoftAssertions all = new SoftAssertions();
+        for (String path : paths) {
+            go(path);
+            for (Form form : forms().stream().filter(each -> !each.texts().isEmpty()).toList()) {
+                APIResponse answer = send(form);
+                all.assertThat(answer.status()).as(form.action()).isIn(200, 404, 422);
+                all.assertThat(answer.text()).as(form.action()).doesNotContain("<script>alert");
+            }
+        }
+        all.assertAll();
+        assertThat(DESK.book()
+                        .read(reading -> reading.journal().last().orElseThrow().number())
+                        .longValue())
+                .isEqualTo(before);
+    }
+
+    private APIResponse send(Form form) {
+        if (form.method().equals("get")) {
+            RequestOptions options = RequestOptions.create();
+            form.texts().forEach(name -> options.setQueryParam(name, HOSTILE));
+            return context().request().get(DESK.page(form.action()).toString(), options);
+        }
+        FormData data = FormData.create();
+        form.fields().forEach((name, value) -> data.set(name, form.texts().contains(name) ? HOSTILE : value));
+        String origin = DESK.address().toString().replaceAll("/$", "");
+        return context()
+                .request()
+                .post(
+                        DESK.page(form.action()).toString(),
+                        RequestOptions.create().setHeader("Origin", origin).setForm(data));
+    }
+}
