@@ -6,6 +6,7 @@ import boltlore.catalogue.Fixing;
 import boltlore.catalogue.JointFacts.Into;
 import boltlore.findings.Finding;
 import boltlore.findings.Severity;
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -317,7 +318,7 @@ class JointJudgeTest {
                 new BigDecimal("24.6"),
                 "table",
                 new BigDecimal("0.12"),
-                "medium strength",
+                Wording.english("medium strength"),
                 null);
     }
 }
