@@ -10,8 +10,7 @@ import org.jspecify.annotations.Nullable;
  * What of a family must fit together whatever is ordered: energy paths and circuits, boxes and what they hold, shafts
  * between their flanges, quantities that follow from others, what earth straps join.
  */
-public record Fits(
-        List<Run> runs, List<Box> boxes, List<Shaft> shafts, List<Follows> quantities, List<Strap> straps) {
+public record Fits(List<Run> runs, List<Box> boxes, List<Shaft> shafts, List<Follows> quantities, List<Strap> straps) {
 
     /** Of a family that says nothing of what must fit. */
     public static final Fits NONE = new Fits(List.of(), List.of(), List.of(), List.of(), List.of());

@@ -1,8 +1,5 @@
 package boltlore.catalogue.json;
 
-import java.math.BigDecimal;
-import boltlore.json.KeyRule;
-import boltlore.measure.PartNumber;
 import boltlore.catalogue.Cooling;
 import boltlore.catalogue.Cooling.Coolant;
 import boltlore.catalogue.Cooling.CoolantCircuit;
@@ -10,9 +7,12 @@ import boltlore.catalogue.Cooling.Fittings;
 import boltlore.catalogue.Cooling.FlowPoint;
 import boltlore.catalogue.Cooling.Hose;
 import boltlore.catalogue.Cooling.Passage;
+import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
+import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
+import java.math.BigDecimal;
 import java.util.List;
 
 /** 'coolants' and 'circuits' of families/…/driving.json. */

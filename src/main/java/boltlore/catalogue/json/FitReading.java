@@ -1,10 +1,5 @@
 package boltlore.catalogue.json;
 
-import java.util.TreeSet;
-import java.util.TreeMap;
-import java.util.SortedSet;
-import java.util.SortedMap;
-import boltlore.measure.OptionName;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Flow;
 import boltlore.catalogue.Geometry;
@@ -15,8 +10,13 @@ import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
+import boltlore.measure.OptionName;
 import boltlore.measure.PartNumber;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** Reads of a part what decides on whether it fits: what may be joined to its ports, its size, its mirror image. */
@@ -77,9 +77,11 @@ final class FitReading {
         EnvelopeMm inner = reader.findObject("innerMm", CoatingFile::sizeMm).orElse(null);
         String mirror = reading.findMentioned(reader, "mirrorOf", Kind.PART);
         SortedMap<OptionName, SortedSet<String>> madeFor = new TreeMap<>();
-        reader.findObjects("madeFor", each -> madeFor.computeIfAbsent(
-                        new OptionName(each.text("option", TextShape.NAME)), option -> new TreeSet<>())
-                .addAll(each.texts("values", TextShape.NAME, (value, spot) -> value)));
+        reader.findObjects(
+                "madeFor",
+                each -> madeFor.computeIfAbsent(
+                                new OptionName(each.text("option", TextShape.NAME)), option -> new TreeSet<>())
+                        .addAll(each.texts("values", TextShape.NAME, (value, spot) -> value)));
         return size == null && inner == null && mirror == null && madeFor.isEmpty()
                 ? Geometry.NONE
                 : new Geometry(size, inner, mirror == null ? null : new PartNumber(mirror), madeFor);

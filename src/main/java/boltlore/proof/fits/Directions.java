@@ -27,12 +27,7 @@ final class Directions {
     }
 
     private static void add(
-            KitView kit,
-            Fits.Run run,
-            Fits.Step step,
-            String port,
-            Port.Way wrong,
-            List<FitFinding.Possible> all) {
+            KitView kit, Fits.Run run, Fits.Step step, String port, Port.Way wrong, List<FitFinding.Possible> all) {
         List<Line> turned = Join.Lines.at(kit, step)
                 .filter(line -> way(Join.Lines.port(kit, line, port)) == wrong)
                 .toList();

@@ -89,8 +89,7 @@ final class EarthStraps {
                 .map(Line::part)
                 .collect(Collectors.toSet());
         return kit.family().positions().stream()
-                .filter(position ->
-                        position.lines().stream().map(Line::part).anyMatch(parts::contains))
+                .filter(position -> position.lines().stream().map(Line::part).anyMatch(parts::contains))
                 .map(position -> unnamed(kit, position, straps))
                 .toList();
     }

@@ -93,8 +93,7 @@ final class JointsNamed {
         Set<PartNumber> units =
                 driving.driveUnits().stream().map(Driving.DriveUnit::part).collect(Collectors.toSet());
         return positions()
-                .filter(position ->
-                        position.lines().stream().map(Line::part).anyMatch(units::contains))
+                .filter(position -> position.lines().stream().map(Line::part).anyMatch(units::contains))
                 .map(Position::name);
     }
 
@@ -108,7 +107,8 @@ final class JointsNamed {
     private Stream<FitFinding.Possible> of(Position position, boolean signed, FitFinding kind) {
         return position.lines().stream()
                 .flatMap(this::bolted)
-                .filter(bolted -> signed || bolted.bolts().stream().anyMatch(bolt -> isCritical(bolt, bolted.locking())))
+                .filter(bolted ->
+                        signed || bolted.bolts().stream().anyMatch(bolt -> isCritical(bolt, bolted.locking())))
                 .map(bolted -> unnamed(position, bolted, signed, kind))
                 .filter(possible -> !possible.when().equals(Optional.of(Any.NEVER)));
     }
@@ -122,8 +122,8 @@ final class JointsNamed {
                 .filter(need -> isBolt(need.part()))
                 .forEach(need -> byJoint.computeIfAbsent(joint(need), joint -> new TreeSet<>())
                         .add(need.part()));
-        boolean locking = Stream.concat(line.needs().stream(), needsOf(line.part()))
-                .anyMatch(this::isLocking);
+        boolean locking =
+                Stream.concat(line.needs().stream(), needsOf(line.part())).anyMatch(this::isLocking);
         return byJoint.entrySet().stream().map(entry -> new Bolted(line, entry.getKey(), entry.getValue(), locking));
     }
 
@@ -156,9 +156,8 @@ final class JointsNamed {
         if (fixing == null) {
             return false;
         }
-        boolean locked = locking
-                || fixing.threadLock() != null
-                || needsOf(number).anyMatch(this::isLocking);
+        boolean locked =
+                locking || fixing.threadLock() != null || needsOf(number).anyMatch(this::isLocking);
         return ThreadName.of(fixing.thread())
                 .map(thread -> thread.diameterMm().compareTo(LARGE_ABOVE_MM))
                 .filter(compared -> compared > 0 || (compared == 0 && locked))

@@ -26,7 +26,8 @@ final class MadeFor {
                         .part(line.part())
                         .geometry()
                         .madeFor()
-                        .forEach((option, values) -> other(kit, line, option, values).ifPresent(all::add)));
+                        .forEach((option, values) ->
+                                other(kit, line, option, values).ifPresent(all::add)));
         return all;
     }
 
