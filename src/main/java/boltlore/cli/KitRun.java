@@ -139,6 +139,8 @@ final class KitRun {
         KitTrades trades = KitTrades.of(inWork, kit.misfits());
         List<SheetFile> always = new ArrayList<>(
                 SheetFormats.writeEach(OrderSheets.prepare(inWork, priced, trades.found(), jobCards), html));
+        SheetFormats.writeEach(List.of(OrderSheets.contents(inWork)), html)
+                .forEach(file -> always.add(file.under(TradeResult.FOR_CUSTOMERS)));
         trades.results().values().forEach(results -> always.addAll(files(results, TradeResult.Sheet::always)));
         List<SheetSet> sets = new ArrayList<>(List.of(new SheetSet("kit", of(kit), always, true)));
         if (all) {

@@ -80,7 +80,7 @@ public final class ShippingTrade extends Trade {
     private static List<TradeResult.Sheet> sheets(KitInWork kit, Shipment shipment, Consignment together) {
         List<TradeResult.Sheet> sheets = new ArrayList<>(List.of(sheet(kit, shipment, together)));
         ShippingReport.forCustomer(shipment, kit.catalogue().finishes())
-                .forEach(paper -> sheets.add(new TradeResult.Sheet("customer", () -> paper, List::of)));
+                .forEach(paper -> sheets.add(new TradeResult.Sheet(TradeResult.FOR_CUSTOMERS, () -> paper, List::of)));
         return sheets;
     }
 

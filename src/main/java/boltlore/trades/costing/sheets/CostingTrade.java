@@ -65,7 +65,7 @@ public final class CostingTrade extends Trade {
                         () -> CostSheet.compose(calculation, findings),
                         () -> List.of(SheetFile.utf8("cost-bars.svg", CostSheet.bars(calculation.cost())))),
                 new Sheet(
-                        "customer",
+                        TradeResult.FOR_CUSTOMERS,
                         () -> QuotationSheet.compose(
                                 calculation.quotation(),
                                 kit.bill(),
