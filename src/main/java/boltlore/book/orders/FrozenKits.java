@@ -87,7 +87,9 @@ public final class FrozenKits {
     private Outcome<KitInWork> kit(Bench bench, Order order, OrderStanding standing) {
         return FrozenKit.again(bench, order, standing)
                 .then(kit -> Outcome.sound(new KitInWork(
-                        bench.resolver().resolver().plan(order.family()), Objects.requireNonNull(kit.bill()), today)
+                                bench.resolver().resolver().plan(order.family()),
+                                Objects.requireNonNull(kit.bill()),
+                                today)
                         .beside(OrderKit.beside(bench.resolver(), order))
                         .version(Math.max(1, standing.version()))));
     }

@@ -54,7 +54,11 @@ final class JointsPage {
                 .text("torque-table", "Torque table", 20, joint -> ofTorque(joint, BoltedJoint::torqueFrom))
                 .text("bolt", "Part", 14, joint -> joint.bolt().number().text())
                 .text("washers-and-nuts", "Washers and nuts", 34, JointsPage::with)
-                .text("thread-lock", "Thread lock", 26, joint -> lock(joint.fixing().threadLock()))
+                .text(
+                        "thread-lock",
+                        "Thread lock",
+                        26,
+                        joint -> lock(joint.fixing().threadLock()))
                 .text("to-sign", "To sign", 8, JointsPage::sign)
                 .besideThePaper()
                 .text("because", "Note", 38, BoltedJoint::because)

@@ -25,8 +25,7 @@ public final class OrderSheets {
     public static List<Supplier<Report>> prepare(
             KitInWork kit, OrderPricing pricing, List<FoundBy> found, boolean jobCards) {
         PickingList packed = PickingTrade.list(kit);
-        List<Supplier<Report>> sheets =
-                new ArrayList<>(List.of(() -> BillReport.compose(pricing, packed, found)));
+        List<Supplier<Report>> sheets = new ArrayList<>(List.of(() -> BillReport.compose(pricing, packed, found)));
         if (jobCards) {
             sheets.add(() -> BillReport.jobCards(pricing.costed()));
         }

@@ -70,8 +70,8 @@ public final class ShippingTrade extends Trade {
         for (int i = 0; i < kits.size(); i++) {
             KitInWork kit = kits.get(i);
             Shipment shipment = shipments.get(i);
-            results.add(new TradeResult(
-                    kit.order().name(), shipment.findings(together), sheets(kit, shipment, together)));
+            results.add(
+                    new TradeResult(kit.order().name(), shipment.findings(together), sheets(kit, shipment, together)));
         }
         return results;
     }

@@ -109,7 +109,8 @@ class ShipDrawingsTest {
         assertThat(label(shipment, 1, "en").marks())
                 .filteredOn(mark -> mark instanceof Mark.Lettering lettering
                         && lettering.text().equals("UN 3480"))
-                .allSatisfy(mark -> assertThat(((Mark.Lettering) mark).heightMm()).isGreaterThanOrEqualTo(12))
+                .allSatisfy(
+                        mark -> assertThat(((Mark.Lettering) mark).heightMm()).isGreaterThanOrEqualTo(12))
                 .hasSize(1);
     }
 
@@ -118,7 +119,8 @@ class ShipDrawingsTest {
         Party consignee = new Party("Some Yard", List.of("Row 7", "Placeton"), "FR");
         Shipment shipment = new ShippedKit().part("A", "5", 1).shipment();
         assertThat(lettering(label(shipment, 0, "en"))).contains("Address to be written in");
-        Shipment addressed = new ShippedKit().part("A", "5", 1).consignee(consignee).shipment();
+        Shipment addressed =
+                new ShippedKit().part("A", "5", 1).consignee(consignee).shipment();
         assertThat(lettering(label(addressed, 0, "fr")))
                 .contains("Some Yard", "Row 7", "Placeton", "France (FR)")
                 .doesNotContain("Adresse à inscrire");

@@ -207,7 +207,8 @@ public final class ShippedKit {
 
     public Shipment shipment() {
         Catalogue catalogue = catalogue();
-        OrderSketch order = new OrderSketch(catalogue).extra(extras.toArray(Extra[]::new)).consignee(consignee);
+        OrderSketch order =
+                new OrderSketch(catalogue).extra(extras.toArray(Extra[]::new)).consignee(consignee);
         PickingList list = PickingList.of(order.plan(), order.bill());
         CostedBill costed = Pricing.cost(order.bill(), catalogue);
         return Shipper.ship(costed, price(costed), list, new Route(by, to));
