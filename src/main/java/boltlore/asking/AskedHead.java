@@ -152,7 +152,8 @@ public enum AskedHead {
 
     /** Only the address; whom to ask for and all numbers stay as they were. */
     private static Outcome<Order> address(Order order, String text) {
-        List<String> lines = Arrays.stream(text.split(";", -1)).map(String::strip).toList();
+        List<String> lines =
+                Arrays.stream(text.split(";", -1)).map(String::strip).toList();
         if (lines.size() < 2) {
             return otherThan(text, "an address, as 'Row 1; Town; IE'");
         }
@@ -195,8 +196,7 @@ public enum AskedHead {
             return otherThan(text, "per cent, as 2.5");
         }
         OrderTerms agreed = order.terms();
-        OrderTerms terms =
-                new OrderTerms(new BigDecimal(text), agreed.currency(), agreed.delivery(), agreed.payment());
+        OrderTerms terms = new OrderTerms(new BigDecimal(text), agreed.currency(), agreed.delivery(), agreed.payment());
         return Outcome.sound(new OrderBuilder(order).terms(terms).build());
     }
 

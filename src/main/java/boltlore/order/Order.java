@@ -48,50 +48,6 @@ public record Order(
         String chassis,
         OrderAddresses addresses) {
 
-    /** One of whose addresses nobody has said. */
-    public Order(
-            String name,
-            String family,
-            String customer,
-            String partner,
-            String language,
-            @Nullable BuildDate donorBuilt,
-            @Nullable LocalDate placed,
-            @Nullable LocalDate due,
-            Choices choices,
-            SortedSet<OptionName> settledByDate,
-            SortedSet<OptionName> firm,
-            List<OptionName> rank,
-            LeftOut leftOut,
-            List<Waiver> waived,
-            List<Extra> extra,
-            String notes,
-            OrderTerms terms,
-            Map<String, BigDecimal> measuredMm,
-            String chassis) {
-        this(
-                name,
-                family,
-                customer,
-                partner,
-                language,
-                donorBuilt,
-                placed,
-                due,
-                choices,
-                settledByDate,
-                firm,
-                rank,
-                leftOut,
-                waived,
-                extra,
-                notes,
-                terms,
-                measuredMm,
-                chassis,
-                OrderAddresses.NONE);
-    }
-
     /** Most digits of the running number at the end of a chassis number. */
     public static final int RUNNING_DIGITS = 9;
 

@@ -7,6 +7,7 @@ import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderAddresses;
 import boltlore.order.OrderBuilder;
 import boltlore.order.OrderTerms;
 import java.time.LocalDate;
@@ -83,7 +84,8 @@ public final class Witnesses {
                 notes,
                 OrderTerms.NONE,
                 Map.of(),
-                "");
+                "",
+                OrderAddresses.NONE);
     }
 
     private static String language(Catalogue catalogue, Choices choices) {

@@ -20,7 +20,11 @@ public record Parties(Party seller, Optional<Party> consignee, Optional<Party> b
     public static Parties of(Order order, Catalogue catalogue) {
         return of(
                 order,
-                catalogue.shipping().consignor().at().called(catalogue.workshop().name()),
+                catalogue
+                        .shipping()
+                        .consignor()
+                        .at()
+                        .called(catalogue.workshop().name()),
                 catalogue.workshop().partners().get(order.partner()));
     }
 
@@ -28,8 +32,7 @@ public record Parties(Party seller, Optional<Party> consignee, Optional<Party> b
         Party consignee = order.addresses().consignee();
         Party invoice = order.addresses().invoice();
         Party ofPartner = partner == null || !partner.consignee().isKnown() ? null : partner.consignee();
-        return new Parties(
-                seller, first(consignee, ofPartner, invoice), first(invoice, ofPartner, consignee));
+        return new Parties(seller, first(consignee, ofPartner, invoice), first(invoice, ofPartner, consignee));
     }
 
     private static Optional<Party> first(@Nullable Party... parties) {

@@ -37,6 +37,9 @@ public record TradeResult(String folder, Findings findings, List<Sheet> sheets, 
      */
     public record Apart(Path file, String kind, Supplier<String> text, String carriesOver) {}
 
+    /** Folder of what leaves the house: nothing in it shows a cost. */
+    public static final String FOR_CUSTOMERS = "customer";
+
     /**
      * A report, or files of another kind that go with the reports.
      *

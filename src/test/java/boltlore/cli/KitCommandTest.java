@@ -67,7 +67,7 @@ class KitCommandTest {
         assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
         assertThat(out.resolve("BL-1001"))
                 .isDirectoryContaining("glob:**/bill.xlsx")
-                .isDirectoryContaining("glob:**/contents.xlsx")
+                .isDirectoryContaining("glob:**/customer")
                 .isDirectoryContaining("glob:**/picking-list.xlsx")
                 .isDirectoryContaining("glob:**/powder-coat-batch.xlsx")
                 .isDirectoryContaining("glob:**/csv")

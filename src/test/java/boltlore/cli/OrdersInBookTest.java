@@ -163,7 +163,7 @@ class OrdersInBookTest {
 
             assertThat(desk.done("order", "show", "BL-1001", "--kit")).isEqualTo(kit);
             desk.run("order", "sheets", "BL-1001", "--out", folder.resolve("out"));
-            assertThat(Files.readString(folder.resolve("out/BL-1001/csv/contents-contents.csv")))
+            assertThat(Files.readString(folder.resolve("out/BL-1001/customer/csv/contents-contents.csv")))
                     .contains("AC-COMP");
             assertThat(desk.done("change", "touches", "--catalogue", edited))
                     .contains("BL-1001, pannier-van: ordered (version 1), due 2026-06-19 AC-COMP: revision A, then B")

@@ -5,6 +5,7 @@ import boltlore.bill.BillMaker;
 import boltlore.choices.Choices;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderAddresses;
 import boltlore.order.OrderTerms;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
@@ -42,6 +43,7 @@ final class Bills {
                 "",
                 OrderTerms.NONE,
                 Map.of(),
-                "");
+                "",
+                OrderAddresses.NONE);
     }
 }

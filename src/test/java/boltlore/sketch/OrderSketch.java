@@ -8,9 +8,11 @@ import boltlore.catalogue.Catalogue;
 import boltlore.choices.Choices;
 import boltlore.faults.Outcome;
 import boltlore.measure.OptionName;
+import boltlore.measure.Party;
 import boltlore.order.Extra;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderAddresses;
 import boltlore.order.OrderTerms;
 import boltlore.order.Waiver;
 import boltlore.resolution.FamilyPlan;
@@ -23,6 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /** An order in the making, and its bill by the real rules. */
 public final class OrderSketch {
@@ -33,6 +36,7 @@ public final class OrderSketch {
     private List<Waiver> waived = List.of();
     private List<Extra> extra = List.of();
 
+    private OrderAddresses addresses = OrderAddresses.NONE;
     private String name = "BL-1";
 
     public OrderSketch(Catalogue catalogue) {
@@ -56,6 +60,11 @@ public final class OrderSketch {
 
     public OrderSketch extra(Extra... all) {
         extra = List.of(all);
+        return this;
+    }
+
+    public OrderSketch consignee(@Nullable Party party) {
+        addresses = new OrderAddresses(party, null);
         return this;
     }
 
@@ -88,7 +97,8 @@ public final class OrderSketch {
                 "",
                 OrderTerms.NONE,
                 Map.of(),
-                "");
+                "",
+                addresses);
     }
 
     public Bill bill() {

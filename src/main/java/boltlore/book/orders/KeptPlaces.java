@@ -46,7 +46,9 @@ final class KeptPlaces {
             return null;
         }
         int place = 1;
-        while (read(PLACE + place).filter(known -> !known.equals(without(party))).isPresent()) {
+        while (read(PLACE + place)
+                .filter(known -> !known.equals(without(party)))
+                .isPresent()) {
             place++;
         }
         write(PLACE + place, party);

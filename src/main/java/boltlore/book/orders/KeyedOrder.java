@@ -34,7 +34,8 @@ record KeyedOrder(Order order) {
                     "one customer",
                     "Say which with --customer KEY; 'boltlore person list' shows them."));
         }
-        KeptPlaces places = new KeptPlaces(known.isEmpty() ? new TreeMap<>() : known.get(0).details());
+        KeptPlaces places =
+                new KeptPlaces(known.isEmpty() ? new TreeMap<>() : known.get(0).details());
         Order placed = places.keyed(order);
         String key = known.isEmpty()
                 ? writing.addPerson(Person.CUSTOMER, order.customer(), places.details())

@@ -69,6 +69,7 @@ final class KitSheets {
         KitTrades trades = KitTrades.of(kit, OrderKit.misfits(kit.plan(), kit.bill().resolved()));
         List<Supplier<Report>> all = new ArrayList<>(OrderSheets.prepare(
                 kit, QuoteOptions.pricing(kit, TradeOption.Given.NONE), trades, true));
+        all.add(OrderSheets.contents(kit, trades));
         trades.results().values().stream()
                 .flatMap(List::stream)
                 .flatMap(result -> result.sheets().stream())

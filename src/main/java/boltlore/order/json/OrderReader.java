@@ -45,14 +45,15 @@ public final class OrderReader {
             10);
 
     /** Of 17 letters and digits, it is a vehicle identification number (ISO 3779): capitals but I, O and Q. */
-    private static final Pattern CHASSIS_NUMBER = Pattern.compile(
-            "^(?=[A-HJ-NPR-Z0-9]{17}$|(?![A-Za-z0-9]{17}$))([A-Za-z0-9 ./-]*[A-Za-z ./-])?[0-9]{1,"
+    private static final Pattern CHASSIS_NUMBER =
+            Pattern.compile("^(?=[A-HJ-NPR-Z0-9]{17}$|(?![A-Za-z0-9]{17}$))([A-Za-z0-9 ./-]*[A-Za-z ./-])?[0-9]{1,"
                     + Order.RUNNING_DIGITS + "}$");
 
     private static final TextShape CHASSIS = new TextShape(
             text -> text.length() <= 30 && CHASSIS_NUMBER.matcher(text).matches(),
             "a chassis number of letters, digits, ' ', '.', '/' and '-' that ends with its running number of at most "
-                    + Order.RUNNING_DIGITS + " digits, at most 30 long; of just 17 letters and digits, as ISO 3779 has them:"
+                    + Order.RUNNING_DIGITS
+                    + " digits, at most 30 long; of just 17 letters and digits, as ISO 3779 has them:"
                     + " capitals without I, O and Q",
             CHASSIS_NUMBER.pattern(),
             30);
@@ -133,8 +134,9 @@ public final class OrderReader {
 
     /** Called as the customer where they have no name of their own. */
     private static OrderAddresses addresses(ObjectReader reader) {
-        String customer =
-                reader.member("customer").map(json -> json instanceof Json.Text text ? text.text() : "").orElse("");
+        String customer = reader.member("customer")
+                .map(json -> json instanceof Json.Text text ? text.text() : "")
+                .orElse("");
         return new OrderAddresses(
                 reader.findObject("consignee", each -> PartyReading.read(each, customer))
                         .orElse(null),

@@ -66,9 +66,6 @@ public final class MachineCode {
         double white = HALF_MM * QUIET / 2;
         double side = HALF_MM * squares(text).side();
         return new Drawing(
-                side + 2 * white,
-                side + 2 * white,
-                text,
-                List.of(new Mark.Code(new Point(white, white), text, side)));
+                side + 2 * white, side + 2 * white, text, List.of(new Mark.Code(new Point(white, white), text, side)));
     }
 }

@@ -57,8 +57,7 @@ public record Purchase(
                 ? withScrap.setScale(0, RoundingMode.UP)
                 : part.buying().toOrder(withScrap);
         BigDecimal cost = unit.round(ordered.multiply(part.cost()));
-        return new Purchase(
-                part, needed, demand.extraQuantity(), spares, withScrap, ordered, cost, demand.timing());
+        return new Purchase(part, needed, demand.extraQuantity(), spares, withScrap, ordered, cost, demand.timing());
     }
 
     /**

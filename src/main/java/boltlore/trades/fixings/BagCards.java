@@ -53,7 +53,10 @@ final class BagCards {
         this.words = words;
         this.language = kit.order().language();
         for (BagPage page : PickingTrade.list(kit).bags()) {
-            page.rows().stream().map(BagRow::bag).filter(bag -> !bag.isEmpty()).distinct()
+            page.rows().stream()
+                    .map(BagRow::bag)
+                    .filter(bag -> !bag.isEmpty())
+                    .distinct()
                     .forEach(bag -> torques.put(new Bag(page.stage(), bag), new LinkedHashMap<>()));
         }
         joints.forEach(joint -> {
@@ -68,7 +71,8 @@ final class BagCards {
             }
         });
         // A crate of its own has its crate's label.
-        torques.keySet().removeIf(bag -> kit.catalogue().shipping().ownCrate(bag.name()).isPresent());
+        torques.keySet()
+                .removeIf(bag -> kit.catalogue().shipping().ownCrate(bag.name()).isPresent());
     }
 
     private static Bag bag(BoltedJoint joint) {

@@ -18,17 +18,19 @@ record BoltWords(Phrases phrases, String language) {
         Fixing fixing = joint.fixing();
         BigDecimal length = fixing.lengthMm();
         String propertyClass = fixing.propertyClass();
-        return fixing.thread() + (length == null ? "" : " × " + Digits.plain(length))
+        return fixing.thread()
+                + (length == null ? "" : " × " + Digits.plain(length))
                 + (propertyClass == null ? "" : ", " + propertyClass);
     }
 
     /** '4 × M8 × 25, 8.8 (FX-M8X25); 4 × Flat washer M8 (FX-W8)'. */
     String bolts(BoltedJoint joint) {
         String with = joint.with().stream()
-                .map(each -> "; " + Digits.plain(each.quantity()) + " × " + each.part().name().in(language) + " ("
-                        + each.part().number() + ")")
+                .map(each -> "; " + Digits.plain(each.quantity()) + " × "
+                        + each.part().name().in(language) + " (" + each.part().number() + ")")
                 .collect(Collectors.joining());
-        return Digits.plain(joint.quantity()) + " × " + size(joint) + " (" + joint.bolt().number() + ")" + with;
+        return Digits.plain(joint.quantity()) + " × " + size(joint) + " ("
+                + joint.bolt().number() + ")" + with;
     }
 
     /** '24,5 Nm', with what a self-locking thread adds; empty where no torque with its table and friction is known. */

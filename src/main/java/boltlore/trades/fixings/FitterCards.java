@@ -46,7 +46,8 @@ final class FitterCards {
      * @param fits empty in all but a position's first row
      * @param joint null where nothing is bolted
      */
-    private record Row(Position position, String fits, @Nullable BoltedJoint joint) {}
+    private record Row(
+            Position position, String fits, @Nullable BoltedJoint joint) {}
 
     private final KitInWork kit;
     private final List<BoltedJoint> joints;
@@ -79,7 +80,9 @@ final class FitterCards {
                 report.page(card(stage, positions, number + "/" + stages.size()));
             }
         }
-        new BagCards(kit, joints, phrases, words).pages(print(phrases.say("bagCards"))).forEach(report::page);
+        new BagCards(kit, joints, phrases, words)
+                .pages(print(phrases.say("bagCards")))
+                .forEach(report::page);
         return report.build();
     }
 
@@ -143,7 +146,11 @@ final class FitterCards {
                 .text("fit", phrases.say("fit"), 40, Row::fits)
                 .text("bag", phrases.say("bag"), 14, this::bag)
                 .text("bolts", phrases.say("bolts"), 40, row -> row.joint() == null ? null : words.bolts(row.joint()))
-                .text("torque", phrases.say("torque"), 16, row -> row.joint() == null ? null : words.torque(row.joint()))
+                .text(
+                        "torque",
+                        phrases.say("torque"),
+                        16,
+                        row -> row.joint() == null ? null : words.torque(row.joint()))
                 .text("how", phrases.say("how"), 24, row -> row.joint() == null ? null : words.how(row.joint()))
                 .box(Column.tick("done", phrases.say("done")))
                 .code("position", row -> row.position().name().text());
@@ -184,12 +191,16 @@ final class FitterCards {
         return item.part().fixing() != null
                 || joints.stream()
                         .flatMap(joint -> joint.with().stream())
-                        .anyMatch(with -> with.part().number().equals(item.part().number()));
+                        .anyMatch(
+                                with -> with.part().number().equals(item.part().number()));
     }
 
     private String one(Item item) {
-        String unit = item.part().unit().equals("each") ? " × " : " " + item.part().unit() + " ";
-        return phrases.figures(Digits.plain(item.quantity())) + unit + item.part().number();
+        String unit =
+                item.part().unit().equals("each") ? " × " : " " + item.part().unit() + " ";
+        return phrases.figures(Digits.plain(item.quantity()))
+                + unit
+                + item.part().number();
     }
 
     /** Sketches, photos and instructions of what is fitted here, by name: their files go with the cards. */

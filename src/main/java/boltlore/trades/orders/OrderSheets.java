@@ -17,21 +17,24 @@ public final class OrderSheets {
     private OrderSheets() {}
 
     /**
-     * Bill and contents list of an order that nothing stops.
+     * The bill of an order that nothing stops.
      *
      * @param jobCards whether a card for each made part is asked for too
      */
     public static List<Supplier<Report>> prepare(
             KitInWork kit, OrderPricing pricing, KitTrades trades, boolean jobCards) {
         PickingList packed = PickingTrade.list(kit);
-        List<Supplier<Report>> sheets = new ArrayList<>(List.of(
-                () -> BillReport.compose(pricing, packed, trades.found()),
-                () -> ContentsReport.compose(kit.plan(), kit.bill(), packed)));
+        List<Supplier<Report>> sheets = new ArrayList<>(List.of(() -> BillReport.compose(pricing, packed, trades.found())));
         if (jobCards) {
             sheets.add(() -> BillReport.jobCards(pricing.costed()));
         }
         return sheets.stream()
                 .<Supplier<Report>>map(sheet -> () -> trades.headed("kit", sheet.get()))
                 .toList();
+    }
+
+    /** The list of what is in the kit, which leaves the house and so lies in a folder with what else does. */
+    public static Supplier<Report> contents(KitInWork kit, KitTrades trades) {
+        return () -> trades.headed("kit", ContentsReport.compose(kit.plan(), kit.bill(), PickingTrade.list(kit)));
     }
 }

@@ -75,7 +75,8 @@ final class AddressFindings {
         }
         List<String> bare = shipment.customs().stream()
                 .map(CustomsLine::hs)
-                .filter(hs -> !hs.isEmpty() && shipment.selling().customsValue(hs).isEmpty())
+                .filter(hs ->
+                        !hs.isEmpty() && shipment.selling().customsValue(hs).isEmpty())
                 .distinct()
                 .toList();
         if (!bare.isEmpty()) {

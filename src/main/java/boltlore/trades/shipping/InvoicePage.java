@@ -97,7 +97,10 @@ final class InvoicePage {
         if (price.terms().delivery() == null) {
             says.leave("delivery", phrases.say("delivery"));
         } else {
-            says.say("delivery", phrases.say("delivery"), price.terms().delivery().says());
+            says.say(
+                    "delivery",
+                    phrases.say("delivery"),
+                    price.terms().delivery().says());
         }
         return says.say("currency", phrases.say("currency"), price.currency().getCurrencyCode());
     }
@@ -123,8 +126,12 @@ final class InvoicePage {
         if (price != null) {
             spec.money("value", phrases.say("value"), price.currency(), CustomsLine::value)
                     .besideThePaper()
-                    .decimal("per-kg", phrases.say("perKg"), "", 2, line ->
-                            CustomsMaker.perKg(shipment.selling(), line.hs()));
+                    .decimal(
+                            "per-kg",
+                            phrases.say("perKg"),
+                            "",
+                            2,
+                            line -> CustomsMaker.perKg(shipment.selling(), line.hs()));
         }
         TableBuilder table = spec.of(shipment.customs());
         BigDecimal netKg = shipment.customs().stream().map(CustomsLine::netKg).reduce(BigDecimal.ZERO, BigDecimal::add);
@@ -148,7 +155,9 @@ final class InvoicePage {
         List<String> names = line.goods().stream()
                 .sorted(Comparator.comparing((Goods goods) -> goods.kg(goods.packed()))
                         .reversed())
-                .map(goods -> goods.part() == null ? goods.name() : goods.part().name().in(language))
+                .map(goods -> goods.part() == null
+                        ? goods.name()
+                        : goods.part().name().in(language))
                 .distinct()
                 .toList();
         String heading = language.equals("en")

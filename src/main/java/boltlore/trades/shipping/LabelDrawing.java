@@ -126,7 +126,8 @@ final class LabelDrawing {
         line(
                 say("netWord") + " " + words.kg(crate.netKg()) + " – "
                         + NumberFormats.size(crate.type().outside()) + " mm – "
-                        + say("lift." + Lift.of(crate.grossKg(), shipment.shipping().lifting())),
+                        + say("lift."
+                                + Lift.of(crate.grossKg(), shipment.shipping().lifting())),
                 3.5);
         line(handling(), 3.5);
         dangerous();
@@ -146,7 +147,9 @@ final class LabelDrawing {
             line(
                     (lithium ? say("lithium") + " – " : "")
                             + words.phrases()
-                                    .say("damaged", shipment.shipping().consignor().phone()),
+                                    .say(
+                                            "damaged",
+                                            shipment.shipping().consignor().phone()),
                     3);
         }
     }

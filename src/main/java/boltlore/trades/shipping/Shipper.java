@@ -51,7 +51,9 @@ public final class Shipper {
                 costed.bill(),
                 workshop,
                 shipping,
-                parties.consignee().map(consignee -> route.orElseTo(consignee.country())).orElse(route),
+                parties.consignee()
+                        .map(consignee -> route.orElseTo(consignee.country()))
+                        .orElse(route),
                 crates,
                 tooLarge,
                 list.onHold(),

@@ -70,8 +70,8 @@ public final class ShippingTrade extends Trade {
         for (int i = 0; i < kits.size(); i++) {
             KitInWork kit = kits.get(i);
             Shipment shipment = shipments.get(i);
-            results.add(new TradeResult(
-                    kit.order().name(), shipment.findings(together), sheets(kit, shipment, together)));
+            results.add(
+                    new TradeResult(kit.order().name(), shipment.findings(together), sheets(kit, shipment, together)));
         }
         return results;
     }
@@ -80,7 +80,7 @@ public final class ShippingTrade extends Trade {
     private static List<TradeResult.Sheet> sheets(KitInWork kit, Shipment shipment, Consignment together) {
         List<TradeResult.Sheet> sheets = new ArrayList<>(List.of(sheet(kit, shipment, together)));
         ShippingReport.forCustomer(shipment, kit.catalogue().finishes())
-                .forEach(paper -> sheets.add(new TradeResult.Sheet("customer", () -> paper, List::of)));
+                .forEach(paper -> sheets.add(new TradeResult.Sheet(TradeResult.FOR_CUSTOMERS, () -> paper, List::of)));
         return sheets;
     }
 

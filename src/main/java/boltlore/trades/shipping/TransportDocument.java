@@ -121,10 +121,7 @@ final class TransportDocument {
     private List<Particular> ofAll() {
         Party seller = shipment.parties().seller();
         String phone = seller.phone().isEmpty() ? "" : "; " + seller.phone();
-        String consignee = shipment.parties()
-                .consignee()
-                .map(Party::inLine)
-                .orElse("to be written in");
+        String consignee = shipment.parties().consignee().map(Party::inLine).orElse("to be written in");
         return List.of(
                 new Particular("(g)", "Name and address of the consignor", seller.inLine() + phone),
                 new Particular("(h)", "Name and address of the consignee(s)", consignee),
@@ -143,7 +140,9 @@ final class TransportDocument {
         return goods.crates().stream()
                 .collect(Collectors.groupingBy(
                         crate -> crate.type().says()
-                                + (crate.type().unMark().isEmpty() ? "" : ", " + crate.type().unMark()),
+                                + (crate.type().unMark().isEmpty()
+                                        ? ""
+                                        : ", " + crate.type().unMark()),
                         TreeMap::new,
                         Collectors.counting()))
                 .entrySet()
@@ -153,10 +152,10 @@ final class TransportDocument {
     }
 
     private static String quantity(DangerousGoods goods) {
-        BigDecimal gross =
-                goods.crates().stream().map(Crate::grossKg).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal gross = goods.crates().stream().map(Crate::grossKg).reduce(BigDecimal.ZERO, BigDecimal::add);
         String energy = goods.wattHours().signum() == 0 ? "" : "; " + Digits.upTo(goods.wattHours(), 0) + " Wh in all";
-        return NumberFormats.kg(goods.netKg()) + " net mass of the articles, " + NumberFormats.kg(gross) + " gross mass; "
+        return NumberFormats.kg(goods.netKg()) + " net mass of the articles, " + NumberFormats.kg(gross)
+                + " gross mass; "
                 + Digits.upTo(goods.pieces(), 0)
                 + (goods.pieces().compareTo(BigDecimal.ONE) == 0 ? " piece" : " pieces") + energy;
     }

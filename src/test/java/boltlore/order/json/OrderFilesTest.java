@@ -49,7 +49,8 @@ class OrderFilesTest {
         assertThat(plain.placed()).isEqualTo(LocalDate.of(2026, 3, 2));
         assertThat(plain.due()).isEqualTo(LocalDate.of(2026, 5, 4));
         assertThat(plain.notes()).isEqualTo("Ring before delivery.");
-        assertThat(plain.terms()).isEqualTo(new OrderTerms(
+        assertThat(plain.terms())
+                .isEqualTo(new OrderTerms(
                         new BigDecimal("2.5"),
                         Currency.getInstance("GBP"),
                         new DeliveryTerm(DeliveryTerm.Rule.DAP, "Nowhere"),

@@ -114,7 +114,8 @@ class OrderSlipsTest {
         /** The worked example of a check digit in 49 CFR 565.15 (from memory) keeps the letters of ISO 3779. */
         @Test
         void a_vehicle_identification_number_with_a_letter_that_it_never_has() {
-            assertThat(PlainOrder.changed("\"CT 0207\"", "\"1M8GDM9AXKPO42788\"").faults())
+            assertThat(PlainOrder.changed("\"CT 0207\"", "\"1M8GDM9AXKPO42788\"")
+                            .faults())
                     .extracting(fault -> fault.place())
                     .containsExactly("/chassis");
             assertSound("\"chassis\": \"CT 0207\"", "\"chassis\": \"1M8GDM9AXKP002788\"");
@@ -143,7 +144,10 @@ class OrderSlipsTest {
 
         @Test
         void an_invoice_without_an_address() {
-            assertThat(PlainOrder.changed("\"name\": \"A. Customer\", \"address\": [\"Row 1\", \"Nowhere\"]", "\"name\": \"A\"").faults())
+            assertThat(PlainOrder.changed(
+                                    "\"name\": \"A. Customer\", \"address\": [\"Row 1\", \"Nowhere\"]",
+                                    "\"name\": \"A\"")
+                            .faults())
                     .extracting(fault -> fault.found())
                     .containsExactly("no 'address'");
         }

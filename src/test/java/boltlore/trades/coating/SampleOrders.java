@@ -21,6 +21,7 @@ import boltlore.measure.Wording;
 import boltlore.order.Extra;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderAddresses;
 import boltlore.order.OrderTerms;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
@@ -153,7 +154,8 @@ public final class SampleOrders {
                 "",
                 OrderTerms.NONE,
                 Map.of(),
-                "");
+                "",
+                OrderAddresses.NONE);
         return new Bill(order, new Resolution.Resolved(choices, kit, findings), List.copyOf(items));
     }
 

@@ -22,6 +22,7 @@ import boltlore.measure.Wording;
 import boltlore.order.Extra;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderAddresses;
 import boltlore.order.OrderTerms;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Requirer;
@@ -140,7 +141,8 @@ public final class SmallKit {
                 "",
                 terms,
                 Map.of(),
-                "");
+                "",
+                OrderAddresses.NONE);
         Kit kit = new Kit(
                 new TreeSet<>(),
                 new TreeSet<>(),

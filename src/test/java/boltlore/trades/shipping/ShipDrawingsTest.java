@@ -2,6 +2,7 @@ package boltlore.trades.shipping;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.measure.Party;
 import boltlore.measure.Wording;
 import boltlore.report.drawing.Clearances;
 import boltlore.report.drawing.Drawing;
@@ -67,7 +68,7 @@ class ShipDrawingsTest {
                 new ShippedKit().part("A", "5", 1).battery("PACK", "20", "3000").shipment();
         assertThat(lettering(label(shipment, 1, "de")))
                 .contains("Brutto 28 kg")
-                .anySatisfy(words -> assertThat(words).contains("SCHÜTZEN"));
+                .anySatisfy(words -> assertThat(words).contains("Nässe schützen"));
     }
 
     @ParameterizedTest
@@ -90,14 +91,39 @@ class ShipDrawingsTest {
                 .battery("PACK", "20", "3000")
                 .shipment();
         assertThat(lettering(label(shipment, 0, Wording.ENGLISH)))
-                .contains("BL-1", "Crate 1 of 2", "Gross 172 kg", "Pallet truck or hoist only", "THIS WAY UP")
-                .anySatisfy(words -> assertThat(words).contains("CENTRE OF GRAVITY"))
-                .noneSatisfy(words -> assertThat(words).contains("LITHIUM"));
+                .contains("BL-1 – Crate 1 of 2", "Gross 172 kg", "This way up", "BL-1/1/2")
+                .anySatisfy(words -> assertThat(words).endsWith("Pallet truck or hoist only"))
+                .anySatisfy(words -> assertThat(words).contains("Centre of gravity"))
+                .noneSatisfy(words -> assertThat(words).contains("Lithium"));
         assertThat(lettering(label(shipment, 1, Wording.ENGLISH)))
-                .contains(
-                        "Gross 28 kg",
-                        "Two people lift it",
-                        "UN 3480 – LITHIUM ION BATTERIES",
-                        "KEEP DRY – DO NOT STACK");
+                .contains("Gross 28 kg", "UN 3480", "Keep away from rain – Do not stack")
+                .anySatisfy(words -> assertThat(words).endsWith("Two people lift it"))
+                .anySatisfy(words -> assertThat(words).startsWith("Lithium ion batteries"));
+    }
+
+    /** ADR 5.2.1.1, as published: the UN number is at least 12 mm high on packages of more than 30 kg. */
+    @Test
+    void a_label_has_its_un_number_large_enough() {
+        Shipment shipment =
+                new ShippedKit().part("A", "5", 1).battery("PACK", "20", "3000").shipment();
+        assertThat(label(shipment, 1, "en").marks())
+                .filteredOn(mark -> mark instanceof Mark.Lettering lettering
+                        && lettering.text().equals("UN 3480"))
+                .allSatisfy(
+                        mark -> assertThat(((Mark.Lettering) mark).heightMm()).isGreaterThanOrEqualTo(12))
+                .hasSize(1);
+    }
+
+    @Test
+    void a_label_names_the_consignee_and_asks_for_an_address_where_there_is_none() {
+        Party consignee = new Party("Some Yard", List.of("Row 7", "Placeton"), "FR");
+        Shipment shipment = new ShippedKit().part("A", "5", 1).shipment();
+        assertThat(lettering(label(shipment, 0, "en"))).contains("Address to be written in");
+        Shipment addressed =
+                new ShippedKit().part("A", "5", 1).consignee(consignee).shipment();
+        assertThat(lettering(label(addressed, 0, "fr")))
+                .contains("Some Yard", "Row 7", "Placeton", "France (FR)")
+                .doesNotContain("Adresse à inscrire");
+        Clearances.assertLegible(label(addressed, 0, "fr"));
     }
 }

@@ -12,6 +12,7 @@ import boltlore.catalogue.Shipping;
 import boltlore.catalogue.Wood;
 import boltlore.findings.Finding;
 import boltlore.measure.PartNumber;
+import boltlore.measure.Party;
 import boltlore.measure.Wording;
 import boltlore.order.Extra;
 import boltlore.sketch.CatalogueSketch;
@@ -43,6 +44,7 @@ public final class ShippedKit {
     private final Map<PartNumber, ShippedBattery> batteries = new LinkedHashMap<>();
     private final List<Extra> extras = new ArrayList<>();
     private Consignor consignor = new Consignor(List.of("Row 1", "Place"), "IE", "1", "Somebody");
+    private @Nullable Party consignee;
     private Wood wood = Wood.PLYWOOD;
     private String woodMark = "";
     private String unMark = "UN 4D/Y100";
@@ -115,6 +117,11 @@ public final class ShippedKit {
 
     public ShippedKit consignor(Consignor value) {
         consignor = value;
+        return this;
+    }
+
+    public ShippedKit consignee(Party party) {
+        consignee = party;
         return this;
     }
 
@@ -200,7 +207,8 @@ public final class ShippedKit {
 
     public Shipment shipment() {
         Catalogue catalogue = catalogue();
-        OrderSketch order = new OrderSketch(catalogue).extra(extras.toArray(Extra[]::new));
+        OrderSketch order =
+                new OrderSketch(catalogue).extra(extras.toArray(Extra[]::new)).consignee(consignee);
         PickingList list = PickingList.of(order.plan(), order.bill());
         CostedBill costed = Pricing.cost(order.bill(), catalogue);
         return Shipper.ship(costed, price(costed), list, new Route(by, to));

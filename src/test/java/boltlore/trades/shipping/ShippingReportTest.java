@@ -29,6 +29,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -64,8 +66,18 @@ class ShippingReportTest {
         return ShippingReport.compose(shipment, new Consignment(List.of(shipment)), catalogue.finishes());
     }
 
+    private static List<Report> papers(Shipment shipment) {
+        return ShippingReport.forCustomer(shipment, Demo.catalogue().finishes());
+    }
+
+    private static String text(Report report) {
+        return new TextWriter(WIDE).text(report);
+    }
+
+    /** What stays in the house, and what leaves it. */
     private static String text(Shipment shipment) {
-        return new TextWriter(WIDE).text(sheet(shipment));
+        return text(sheet(shipment))
+                + papers(shipment).stream().map(ShippingReportTest::text).collect(Collectors.joining());
     }
 
     /** Wrapped lines put together again. */
@@ -79,11 +91,58 @@ class ShippingReportTest {
     }
 
     @Test
-    void have_a_page_of_crates_one_to_look_at_packing_customs_dangerous_goods_and_labels() {
+    void have_a_page_of_crates_one_to_look_at_dangerous_goods_and_labels() {
         assertThat(sheet(shipment("bl-2001", By.ROAD, "GB")).pages())
                 .extracting(Page::name)
-                .startsWith(
-                        "Crates", "Before they leave", "Packing list", "Customs lines", "Dangerous goods", "Labels 1");
+                .startsWith("Crates", "Before they leave", "Dangerous goods", "Labels 1");
+    }
+
+    @Test
+    void leave_the_house_in_files_of_their_own_with_an_invoice_only_where_customs_are_passed() {
+        assertThat(papers(shipment("bl-2001", By.ROAD, "GB")))
+                .extracting(Report::file)
+                .containsExactly("packing-list", "pro-forma-invoice", "dangerous-goods");
+        assertThat(papers(shipment("bl-2001", By.ROAD, "FR")))
+                .extracting(Report::file)
+                .containsExactly("packing-list", "dangerous-goods");
+        assertThat(papers(new ShippedKit().part("A", "5", 1).shipment()))
+                .extracting(Report::file)
+                .containsExactly("packing-list");
+    }
+
+    /** ADR 5.4.1.1.1, as published, has 'UN 1098 ALLYL ALCOHOL, 6.1 (3), I, (C/D)' as its example of the order. */
+    @Test
+    void describe_dangerous_goods_in_the_order_of_the_road_rules() {
+        assertThat(text(papers(shipment("bl-2001", By.ROAD, "GB")).get(2)))
+                .contains("UN 3480 LITHIUM ION BATTERIES, 9, (E)")
+                .contains("UN 2800 BATTERIES, WET, NON-SPILLABLE, 8, (E)")
+                .contains("Thistle Bank Farm");
+        assertThat(text(papers(shipment("bl-2001", By.SEA, "GB")).get(2)))
+                .as("no tunnel code at sea, but the sea's declaration")
+                .contains("UN 3480 LITHIUM ION BATTERIES, 9\n")
+                .contains("I hereby declare");
+    }
+
+    @Test
+    void have_an_invoice_of_which_no_line_follows_from_costs() {
+        Shipment shipment = shipment("bl-1008", By.SEA, "US");
+        for (CustomsLine line : shipment.customs()) {
+            BigDecimal perKg = CustomsMaker.perKg(shipment.selling(), line.hs());
+            assertThat(shipment.selling().customsValue(line.hs())).as(line.hs()).isPresent();
+            assertThat(perKg).isPositive();
+        }
+        List<BigDecimal> shares = LargestRemainder.shares(
+                Objects.requireNonNull(shipment.price()).kit(),
+                shipment.customs().stream()
+                        .map(line -> line.goods().stream()
+                                .map(goods -> goods.kg(goods.quantity()))
+                                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                                .multiply(CustomsMaker.perKg(shipment.selling(), line.hs())))
+                        .toList(),
+                shipment.price().currency());
+        assertThat(shipment.customs()).extracting(CustomsLine::value).containsExactlyElementsOf(shares);
+        assertThat(text(papers(shipment).get(1)))
+                .contains("PF-BL-1008-1", "IE0000000XX", "FCA Tannery Row 4", "Silver Creek Laundry");
     }
 
     @Test
@@ -143,7 +202,8 @@ class ShippingReportTest {
     void list_the_pieces_that_are_not_decided_and_are_silent_where_there_are_none() {
         Shipment open = shipment("bl-1012", By.ROAD, "FR");
         assertThat(open.onHold()).isNotEmpty();
-        Table held = sheet(open)
+        Table held = papers(open)
+                .get(0)
                 .page("Liste de colisage")
                 .tables()
                 .filter(table -> table.name().equals("undecided"))
@@ -156,15 +216,13 @@ class ShippingReportTest {
     @Test
     void write_the_customers_pages_in_the_orders_language_and_no_others() {
         Report papers = sheet(shipment("bl-1012", By.ROAD, "FR"));
-        for (String page : List.of("Liste de colisage", "Labels 1")) {
-            assertThat(papers.page(page).languageIn(papers)).isEqualTo("fr");
-            assertThat(papers.page(page).print().count().between()).isEqualTo(" sur ");
-        }
+        Report packing = papers(shipment("bl-1012", By.ROAD, "FR")).get(0);
+        assertThat(papers.page("Labels 1").languageIn(papers)).isEqualTo("fr");
+        assertThat(packing.page("Liste de colisage").languageIn(packing)).isEqualTo("fr");
+        assertThat(packing.page("Liste de colisage").print().count().between()).isEqualTo(" sur ");
         assertThat(papers.page("Crates").languageIn(papers)).isEqualTo("en");
-        String html = new String(new HtmlWriter().write(papers).get(0).content(), StandardCharsets.UTF_8);
-        assertThat(html)
-                .containsPattern("<dt>Masse nette</dt><dd>[0-9]+,[0-9] kg</dd>")
-                .containsPattern("<dt>Net</dt><dd>[0-9]+\\.[0-9] kg</dd>");
+        assertThat(html(packing)).containsPattern("<dt>Masse nette</dt><dd>[0-9]+,[0-9] kg</dd>");
+        assertThat(html(papers)).containsPattern("<dt>Net</dt><dd>[0-9]+\\.[0-9] kg</dd>");
     }
 
     @Test
@@ -182,18 +240,26 @@ class ShippingReportTest {
 
     @Test
     void take_no_customs_papers_for_required_where_nobody_has_said_where_it_goes() {
-        assertThat(words(shipment("bl-1011", By.ROAD))).contains("open: the destination is not given");
+        assertThat(words(new ShippedKit().part("A", "5", 1).to().shipment()))
+                .contains("Customs papers: open, since the destination is not given");
+        assertThat(words(shipment("bl-1011", By.ROAD)))
+                .as("to where the consignee is")
+                .contains("Customs papers: none, since IE and DE belong to one customs union.");
         assertThat(words(shipment("bl-1011", By.ROAD, "DE")))
                 .contains("Customs papers: none, since IE and DE belong to one customs union.")
-                .doesNotContain("open: the destination")
-                .doesNotContain("Customs lines");
+                .doesNotContain("Customs papers: open")
+                .doesNotContain("Pro-forma");
         assertThat(words(shipment("bl-1011", By.ROAD, "IE")))
                 .contains("Customs papers: none, since the crates stay in IE.")
-                .doesNotContain("Customs lines");
+                .doesNotContain("Pro-forma");
         assertThat(words(shipment("bl-1011", By.ROAD, "GB", "FR")))
                 .as("through another country outside the union")
-                .contains("Customs papers required");
-        assertThat(words(shipment("bl-1011", By.SEA, "US"))).contains("Customs papers required");
+                .contains("Customs papers: required", "Proformarechnung");
+        assertThat(words(shipment("bl-1011", By.SEA, "US"))).contains("Customs papers: required");
+    }
+
+    private static String html(Report report) {
+        return new String(new HtmlWriter().write(report).get(0).content(), StandardCharsets.UTF_8);
     }
 
     @Nested
@@ -202,8 +268,9 @@ class ShippingReportTest {
 
         private String written(String order) {
             StringBuilder all = new StringBuilder();
-            new JsonWriter()
-                    .write(sheet(shipment(order, By.ROAD, "FR")))
+            Shipment abroad = shipment(order, By.ROAD, "GB");
+            Stream.concat(Stream.of(sheet(abroad)), papers(abroad).stream())
+                    .flatMap(report -> new JsonWriter().write(report).stream())
                     .forEach(file -> all.append(new String(file.content(), StandardCharsets.UTF_8)));
             return all.toString();
         }

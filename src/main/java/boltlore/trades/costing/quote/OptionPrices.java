@@ -80,7 +80,8 @@ public record OptionPrices(List<Step> steps, BigDecimal plain) {
         }
 
         OptionPrices found() {
-            List<Option> open = kit.family().options().stream().filter(this::isExtra).toList();
+            List<Option> open =
+                    kit.family().options().stream().filter(this::isExtra).toList();
             boolean more = true;
             while (more) {
                 more = open.stream().filter(option -> !done.contains(option.name())).toList().stream()
@@ -167,9 +168,8 @@ public record OptionPrices(List<Step> steps, BigDecimal plain) {
         }
 
         private Optional<BigDecimal> price(Choices choices) {
-            return priced.computeIfAbsent(choices, each -> kit.otherwise(each)
-                    .flatMap(this::quoted)
-                    .map(Quotation::kitPrice));
+            return priced.computeIfAbsent(
+                    choices, each -> kit.otherwise(each).flatMap(this::quoted).map(Quotation::kitPrice));
         }
 
         private Optional<Quotation> quoted(Bill bill) {

@@ -21,10 +21,7 @@ public record QuoteRequest(
         int version) {
 
     /** Of the first version. */
-    public QuoteRequest(
-            LocalDate on,
-            @Nullable BigDecimal discountPercent,
-            @Nullable Currency currency) {
+    public QuoteRequest(LocalDate on, @Nullable BigDecimal discountPercent, @Nullable Currency currency) {
         this(on, discountPercent, currency, 1);
     }
 

@@ -50,22 +50,22 @@ public final class CostingTrade extends Trade {
         Findings findings = CostingFindings.find(
                 pricing, pricing.quotation().map(Quotation::on).orElse(kit.day()));
         return pricing.calculation() instanceof Outcome.Sound<Calculation> sound
-                ? Outcome.sound(new TradeResult(kit.order().name(), findings, sheets(kit, sound.value(), findings, options)))
+                ? Outcome.sound(
+                        new TradeResult(kit.order().name(), findings, sheets(kit, sound.value(), findings, options)))
                 : options.has(WITH_KIT)
                         ? Outcome.sound(new TradeResult(kit.order().name(), findings, List.of()))
                         : Outcome.faulty(pricing.calculation().faults());
     }
 
     /** What leaves the house and what must not, in folders of their own; findings are the workshop's. */
-    private static List<Sheet> sheets(
-            KitInWork kit, Calculation calculation, Findings findings, Given options) {
+    private static List<Sheet> sheets(KitInWork kit, Calculation calculation, Findings findings, Given options) {
         return List.of(
                 new Sheet(
                         "workshop",
                         () -> CostSheet.compose(calculation, findings),
                         () -> List.of(SheetFile.utf8("cost-bars.svg", CostSheet.bars(calculation.cost())))),
                 new Sheet(
-                        "customer",
+                        TradeResult.FOR_CUSTOMERS,
                         () -> QuotationSheet.compose(
                                 calculation.quotation(),
                                 kit.bill(),

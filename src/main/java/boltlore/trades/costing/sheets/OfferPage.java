@@ -100,7 +100,10 @@ final class OfferPage {
         says.say("currency", phrases.say("currency"), quotation.currency().getCurrencyCode())
                 .say("lead", phrases.say("lead"), phrases.say("leadDays", String.valueOf(quotation.leadDays())));
         if (quotation.terms().delivery() != null) {
-            says.say("delivery", phrases.say("delivery"), quotation.terms().delivery().says());
+            says.say(
+                    "delivery",
+                    phrases.say("delivery"),
+                    quotation.terms().delivery().says());
         }
         return quotation.terms().payment().isEmpty()
                 ? says
@@ -138,8 +141,9 @@ final class OfferPage {
                 .code("part", Line::part);
         TableBuilder table = spec.empty();
         List<Line> lines = kit();
-        quotation.extras().forEach(extra ->
-                lines.add(new Line("extra", part(extra), extra(extra), Cell.of(extra.price()))));
+        quotation
+                .extras()
+                .forEach(extra -> lines.add(new Line("extra", part(extra), extra(extra), Cell.of(extra.price()))));
         List<Formula> listed = new ArrayList<>();
         for (Line line : lines) {
             String key = "line-" + (listed.size() + 1);
@@ -194,7 +198,8 @@ final class OfferPage {
         Formula list = new Formula.Sum(listed);
         BigDecimal off = quotation.discountPercent().negate();
         return Cell.of(
-                rounded(Formula.product(list, percent(off))), quotation.discount().negate());
+                rounded(Formula.product(list, percent(off))),
+                quotation.discount().negate());
     }
 
     private static Formula percent(BigDecimal percent) {

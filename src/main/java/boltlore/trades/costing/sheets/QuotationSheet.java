@@ -37,11 +37,7 @@ public final class QuotationSheet {
 
     /** @param options what each option makes of the price, or null where nobody can say */
     public static Report compose(
-            Quotation quotation,
-            Bill bill,
-            Weighing weighing,
-            Catalogue catalogue,
-            @Nullable OptionPrices options) {
+            Quotation quotation, Bill bill, Weighing weighing, Catalogue catalogue, @Nullable OptionPrices options) {
         Phrases phrases = phrases(bill.order().language());
         QuotedOrder quoted = new QuotedOrder(quotation, bill, catalogue, phrases, options);
         return Report.named(FILE, phrases.say("title"))
