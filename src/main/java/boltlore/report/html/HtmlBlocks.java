@@ -80,7 +80,8 @@ final class HtmlBlocks implements Block.Cases<String> {
                         "<th scope=\"col\"" + look(column.kind()) + ">" + escaped(column.headingWithUnit()) + "</th>")
                 .collect(Collectors.joining());
         String rows = table.rows().stream().map(row -> row(table, row)).collect(Collectors.joining("\n"));
-        return "<div class=\"table\"><table>\n<thead><tr>" + heads + "</tr></thead>\n<tbody>\n" + rows
+        // Where it is wider than the screen it scrolls, by keyboard too.
+        return "<div class=\"table\" tabindex=\"0\"><table>\n<thead><tr>" + heads + "</tr></thead>\n<tbody>\n" + rows
                 + "\n</tbody>\n</table></div>";
     }
 
