@@ -56,32 +56,7 @@ final class BuiltCommand extends BookGroup {
                                                 screen,
                                                 AsBuiltRecord.of(reading, standing),
                                                 AsBuiltRecord::json,
-                                                record -> {
-                                                    screen.heading(OrderCommand.line(standing)
-                                                            + (record.chassis().isEmpty()
-                                                                    ? ""
-                                                                    : ", chassis " + record.chassis()));
-                                                    record.parts().forEach(part -> screen.wrapped(2, line(part)));
-                                                    record.notes()
-                                                            .forEach(note -> screen.wrapped(
-                                                                    2,
-                                                                    "entry " + note.entry() + ": " + note.what() + ", "
-                                                                            + note.of() + ": " + note.says() + " ("
-                                                                            + reading.persons()
-                                                                                    .shown(note.person()) + ")"));
-                                                    record.readings()
-                                                            .forEach(each -> screen.wrapped(
-                                                                    2,
-                                                                    "entry " + each.entry() + ": " + each + " ("
-                                                                            + reading.persons()
-                                                                                    .shown(each.person()) + ")"));
-                                                    screen.wrapped(
-                                                            0,
-                                                            record.differences().isEmpty()
-                                                                    ? "As designed."
-                                                                    : "Differs from what was designed:");
-                                                    record.differences().forEach(each -> screen.wrapped(2, each));
-                                                });
+                                                record -> BuiltShown.of(screen, reading, record));
                                         return Outcome.sound(Exit.OK);
                                     }))));
         }
@@ -179,7 +154,9 @@ final class BuiltCommand extends BookGroup {
     }
 
     /** Says what was read, conceded, signed. */
-    @Command(name = "note", description =
+    @Command(
+            name = "note",
+            description =
                     "Write down a concession or a signature of a kit; a signature is that of --by, one of the staff. 'built read'"
                             + " writes a reading down.")
     static final class Note extends BookCommand {

@@ -72,10 +72,7 @@ final class OrderOffers {
                             .then(session -> asked().then(asked -> new OrderDesk(at.book(), at.by())
                                     .quote(at.order(), bench(session, catalogue), asked, at.reason())))
                             .then(written -> written(
-                                    screen,
-                                    written,
-                                    OrderJson::quotation,
-                                    quoted -> told(screen, at.book(), quoted))));
+                                    screen, written, OrderJson::quotation, quoted -> told(screen, at.book(), quoted))));
         }
 
         /** What stops it is told at once: it keeps the order from being confirmed. */
@@ -89,8 +86,7 @@ final class OrderOffers {
             long checks = found.stream().filter(KeptFinding::isToCheck).count();
             if (checks > 0) {
                 screen.wrapped(
-                        2,
-                        checks + " to check: 'boltlore order show " + quoted.order() + " --findings' tells each.");
+                        2, checks + " to check: 'boltlore order show " + quoted.order() + " --findings' tells each.");
             }
         }
 
@@ -187,14 +183,17 @@ final class OrderOffers {
         @Mixin
         private OrderCommand.Reason reason = new OrderCommand.Reason();
 
+        @Mixin
+        private Sure sure = new Sure();
+
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             return onOrder(
                     place,
                     order,
                     reason,
-                    at -> new OrderDesk(at.book(), at.by())
-                            .confirm(at.order(), due, at.reason())
+                    at -> sure.of(screen, at.order() + " is frozen as it was quoted")
+                            .then(asked -> new OrderDesk(at.book(), at.by()).confirm(at.order(), due, at.reason()))
                             .then(written -> written(
                                     screen,
                                     written,
@@ -219,8 +218,9 @@ final class OrderOffers {
 
         @Option(
                 names = "--yes",
-                description = "Pass what holds the order and a person may answer for; --reason says why, and both stay with"
-                        + " the entry.")
+                description =
+                        "Pass what holds the order and a person may answer for; --reason says why, and both stay with"
+                                + " the entry.")
         private boolean yes;
 
         @Mixin
@@ -232,8 +232,10 @@ final class OrderOffers {
                     place,
                     order,
                     reason,
-                    at -> new OrderDesk(at.book(), at.by())
-                            .move(at.order(), to, yes, at.reason())
+                    at -> (to == OrderState.SHIPPED || to == OrderState.CANCELLED
+                                    ? Sure.of(screen, yes, at.order() + " becomes " + to.written())
+                                    : Outcome.sound(true))
+                            .then(asked -> new OrderDesk(at.book(), at.by()).move(at.order(), to, yes, at.reason()))
                             .then(written -> written(
                                     screen, written, OrderJson::standing, now -> moved(screen, at.book(), now))));
         }

@@ -5,14 +5,19 @@ import boltlore.book.stores.BarNeed;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Which bars are short. */
 @Command(
         name = "bars",
-        description = "Say which bars must be bought for all owed orders that are not cut yet, by material and length, after what"
-                + " lies on the rack; bars that were bought lie there too ('rack add').")
+        description =
+                "Say which bars must be bought for all owed orders that are not cut yet, by material and length, after what"
+                        + " lies on the rack; bars that were bought lie there too ('rack add').")
 final class StockBars extends FrozenCommand {
+
+    @Mixin
+    private Listing listing = new Listing();
 
     @Option(names = "--material", paramLabel = "NAME", description = "Only of that material.")
     private String material = "";
@@ -25,13 +30,18 @@ final class StockBars extends FrozenCommand {
         HeadStart.forSheets();
         return inStores(
                 place,
-                (book, catalogue) -> frozen(book, catalogue, (reading, kits) -> kits.owed()
-                                .then(owed -> BarNeed.of(reading, owed, catalogue)))
+                (book, catalogue) -> frozen(
+                                book,
+                                catalogue,
+                                (reading, kits) -> kits.owed().then(owed -> BarNeed.of(reading, owed, catalogue)))
                         .then(needs -> listed(
                                 screen,
+                                listing,
                                 needs.stream()
-                                        .filter(need -> material.isEmpty() || need.material().equals(material))
-                                        .filter(need -> !lacking || !need.toBuy().isEmpty())
+                                        .filter(need -> material.isEmpty()
+                                                || need.material().equals(material))
+                                        .filter(need ->
+                                                !lacking || !need.toBuy().isEmpty())
                                         .toList(),
                                 StockBars::json,
                                 BarNeed::toString,

@@ -11,14 +11,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** What is asked for and neither there nor ordered, at once for however many orders. */
 @Command(
         name = "lacking",
-        description = "Say at once what all owed orders ask of the stores in all that neither lies there nor is ordered; 'short'"
-                + " plans it day by day, with packs and by when to order.")
+        description =
+                "Say at once what all owed orders ask of the stores in all that neither lies there nor is ordered; 'short'"
+                        + " plans it day by day, with packs and by when to order.")
 final class StockLacking extends BookCommand {
 
     private static final int MOST = 200;
@@ -32,6 +34,9 @@ final class StockLacking extends BookCommand {
     @Option(names = "--for", description = "Say for whom, order by order.")
     private boolean forWhom;
 
+    @Mixin
+    private Listing listing = new Listing();
+
     @Override
     Outcome<Integer> answer(Screen screen, Place place) {
         return inBook(
@@ -40,16 +45,20 @@ final class StockLacking extends BookCommand {
                     List<Lacking> all = reading.needs().lacking(parts.isEmpty() ? most : Integer.MAX_VALUE).stream()
                             .filter(item -> parts.isEmpty() || parts.contains(item.part()))
                             .toList();
-                    answer(
-                            screen,
-                            all,
-                            items -> JsonOut.list(items, item -> json(reading, item)),
-                            items -> items.forEach(item -> told(screen, reading, item)));
-                    if (!json() && all.isEmpty()) {
-                        screen.wrapped(0, "Nothing is lacking.");
-                    }
-                    return Outcome.sound(Exit.OK);
+                    return listing.of(all, item -> json(reading, item)).then(asked -> told(screen, reading, asked));
                 }));
+    }
+
+    private Outcome<Integer> told(Screen screen, Reading reading, List<Lacking> all) {
+        answer(
+                screen,
+                all,
+                items -> JsonOut.list(items, item -> json(reading, item)),
+                items -> items.forEach(item -> told(screen, reading, item)));
+        if (!json() && all.isEmpty()) {
+            screen.wrapped(0, "Nothing is lacking.");
+        }
+        return Outcome.sound(Exit.OK);
     }
 
     private void told(Screen screen, Reading reading, Lacking item) {
@@ -63,7 +72,8 @@ final class StockLacking extends BookCommand {
             screen.wrapped(
                     2,
                     reading.needs().forWhom(item.part(), item.finish()).stream()
-                            .map(open -> open.order() + " " + FrozenCommand.plain(open.quantity()) + " on " + open.day())
+                            .map(open ->
+                                    open.order() + " " + FrozenCommand.plain(open.quantity()) + " on " + open.day())
                             .collect(Collectors.joining(", ")));
         }
     }

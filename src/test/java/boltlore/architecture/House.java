@@ -19,7 +19,7 @@ final class House {
             faults:
             grid.ods: faults grid
             json: faults measure
-            book: faults json
+            book: faults json measure
             book.db: book faults json
             csv: faults measure
             findings: measure
@@ -105,11 +105,11 @@ final class House {
                 trades.coating trades.cooling trades.costing.quote trades.costing.sheets trades.cutting trades.driving
                 trades.fixings trades.mounting trades.picking trades.scheduling trades.shipping trades.spares
                 trades.testing trades.weighing
-            book.orders: answers bill book book.db catalogue catalogue.json choices faults findings json measure order
-                order.json resolution resolution.rules trades trades.costing trades.costing.cost trades.costing.quote
-                trades.orders
-            book.stores: bill book book.db book.orders catalogue faults measure netting order trades trades.buying
-                trades.cutting trades.picking
+            book.orders: answers bill book book.db catalogue catalogue.json choices faults findings json measure netting
+                order order.json resolution resolution.rules trades trades.buying trades.costing trades.costing.cost
+                trades.costing.quote trades.orders
+            book.stores: bill book book.db book.orders catalogue faults findings measure netting order trades
+                trades.buying trades.costing.path trades.cutting trades.picking
             desk.frame: book book.db book.orders faults report
             desk.bench: book desk.frame
             desk.engineering: desk.frame
