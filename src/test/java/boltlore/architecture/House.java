@@ -113,8 +113,8 @@ final class House {
             desk.sales: book book.db desk.frame
             desk.engineering: answers bill book book.db book.orders catalogue catalogue.json choices desk.frame faults
                 findings json logic measure order proof proof.kinds proof.revision resolution trades
-            book.stores: bill book book.db book.orders catalogue faults measure netting order trades trades.buying
-                trades.cutting trades.picking
+            book.stores: bill book book.db book.orders catalogue faults findings measure netting order trades
+                trades.buying trades.costing.path trades.cutting trades.picking
             desk.stores: book book.db book.orders book.stores catalogue desk.frame faults json measure netting trades
                 trades.buying trades.picking
             desk.office: book book.db book.orders desk.frame desk.stores faults trades trades.scheduling
@@ -150,6 +150,7 @@ final class House {
             Map.entry("jakarta.servlet", "desk.frame"),
             Map.entry("kotlin", "desk.frame"),
             Map.entry("gg.jte", "desk.frame"),
+            Map.entry("com.password4j", "desk.people"),
             Map.entry("org.jdbi", "book.db"),
             Map.entry("org.flywaydb", "book.db"),
             Map.entry("com.zaxxer.hikari", "book.db"),

@@ -128,7 +128,7 @@ public final class Book implements AutoCloseable {
     /** Lets somebody sign in no more; false where nobody of that name could. */
     public boolean dismiss(String name) {
         return transactionOutcome(true, handle -> Outcome.sound(new DeskUsers(handle).remove(name)))
-                instanceof Outcome.Sound<Boolean> sound
+                        instanceof Outcome.Sound<Boolean> sound
                 && sound.value();
     }
 
