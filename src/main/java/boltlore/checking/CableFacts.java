@@ -43,7 +43,7 @@ final class CableFacts {
 
     private static Map<BigDecimal, BigDecimal> table(String rows) {
         Map<BigDecimal, BigDecimal> table = new TreeMap<>();
-        for (String row : rows.split(",")) {
+        for (String row : rows.split(",", -1)) {
             String[] cells = row.strip().split(" ", -1);
             table.put(new BigDecimal(cells[0]), new BigDecimal(cells[1]));
         }
@@ -72,7 +72,7 @@ final class CableFacts {
                         + " Ω/km (IEC 60228:2004, table 3, class 5)");
     }
 
-    /** @return the most in A that a cable carries that lies alone in air of 30 °C, with its copper at that temperature */
+    /** The most in A that a cable carries that lies alone in air of 30 °C, with its copper at that temperature */
     static BigDecimal mostAmps(BigDecimal areaMm2, int hottestC) {
         double amps = 22.9 * StrictMath.pow(areaMm2.doubleValue(), 0.644);
         double warmer = (hottestC - 30) / 60.0 * (BETA + 90) / (BETA + hottestC);
@@ -93,10 +93,11 @@ final class CableFacts {
                 cable.amps().compareTo(most) <= 0,
                 Digits.plain(cable.amps()) + " A",
                 "at most " + Digits.plain(most) + " A: a single core of " + Digits.plain(cable.areaMm2())
-                        + " mm² alone in air of 30 °C, its copper at " + cable.hottestC() + " °C (workshop's own value, check before use)");
+                        + " mm² alone in air of 30 °C, its copper at " + cable.hottestC()
+                        + " °C (workshop's own value, check before use)");
     }
 
-    /** @return k in A √s / mm² of copper that is heated from that temperature to 250 °C (IEC 60364-5-54, annex A; from memory) */
+    /** The factor k in A √s / mm² of copper that is heated from that temperature to 250 °C (IEC 60364-5-54, annex A; from memory) */
     static BigDecimal mostK(int hottestC) {
         double k = 226 * StrictMath.sqrt(StrictMath.log((BETA + HOTTEST_SHORTED) / (BETA + hottestC)));
         return BigDecimal.valueOf(k).setScale(0, RoundingMode.HALF_UP);

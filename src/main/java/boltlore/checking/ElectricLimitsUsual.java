@@ -50,7 +50,12 @@ final class ElectricLimitsUsual {
     private Stream<Remark> all() {
         ElectricLimits limits = family.electrics().limits();
         if (limits != null) {
-            atMost("limits", "yJoule", limits.yJoule(), Y_JOULE, "J on what people may touch (workshop's own value, check before use)");
+            atMost(
+                    "limits",
+                    "yJoule",
+                    limits.yJoule(),
+                    Y_JOULE,
+                    "J on what people may touch (workshop's own value, check before use)");
             atMost("limits", "dropPercent", limits.dropPercent(), DROP_PERCENT, "% (common practice)");
             BigDecimal unfused = limits.unfusedMm() == null ? null : BigDecimal.valueOf(limits.unfusedMm());
             atMost(
