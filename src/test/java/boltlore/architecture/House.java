@@ -83,6 +83,8 @@ final class House {
                 trades.costing.quote trades.weighing
             choosing: bill catalogue choices faults findings logic measure order proof proof.kinds resolution
                 trades.coating trades.costing trades.costing.cost trades.costing.path trades.costing.quote
+            asking: catalogue choices choosing faults logic measure order order.json trades.costing trades.costing.cost
+                trades.costing.quote
             choosing.json: catalogue choices choosing explanation json logic measure order resolution
                 trades.costing.quote
             trades.spares: bill catalogue faults findings measure order report trades
@@ -111,19 +113,25 @@ final class House {
             book.stores: bill book book.db book.orders catalogue faults findings measure netting order trades
                 trades.buying trades.costing.path trades.cutting trades.picking
             desk.frame: book book.db book.orders faults report
-            desk.bench: book desk.frame
-            desk.engineering: desk.frame
-            desk.fabrication: desk.frame
-            desk.office: book desk.frame
-            desk.sales: book desk.frame
-            desk.stores: book desk.frame
-            desk: book book.db
-            cli: answers answers.json bill book book.db book.orders book.stores bring catalogue catalogue.json checking
-                choices choosing choosing.json csv explanation exports faults findings json logic measure netting order
-                order.json proof proof.evidence proof.json proof.kinds proof.revision proof.sample proof.sheets report
-                report.json report.text report.xlsx resolution resolution.rules trades trades.buying trades.coating
-                trades.coating.written trades.costing trades.costing.cost trades.costing.quote trades.cutting
-                trades.orders trades.picking trades.testing walking
+            desk.sheets: answers bill book book.db book.orders choices choosing desk.frame explanation faults findings
+                order report report.html resolution trades trades.costing.quote trades.orders
+            desk.people: book.db desk.frame faults
+            desk.bench: book book.db desk.frame
+            desk.engineering: book.orders catalogue desk.frame measure
+            desk.fabrication: book book.db desk.frame
+            desk.office: book book.db desk.frame
+            desk.sales: answers asking book book.db book.orders catalogue choices choosing desk.frame desk.sheets
+                explanation faults logic measure order resolution trades trades.costing trades.costing.quote
+            desk.stores: book book.db desk.frame
+            desk: book book.db book.orders desk.bench desk.engineering desk.fabrication desk.frame desk.office
+                desk.sales desk.sheets desk.stores faults order order.json
+            cli: answers answers.json asking bill book book.db book.orders book.stores bring catalogue catalogue.json
+                checking choices choosing choosing.json csv desk desk.frame desk.people explanation exports faults
+                findings json logic measure netting order order.json proof proof.evidence proof.json proof.kinds
+                proof.revision proof.sample proof.sheets report report.json report.text report.xlsx resolution
+                resolution.rules trades trades.buying trades.coating trades.coating.written trades.costing
+                trades.costing.cost trades.costing.quote trades.cutting trades.orders trades.picking trades.testing
+                walking
             """;
 
     /** Library root to the one package that may know it. */
