@@ -76,7 +76,7 @@ class ChargingKindsTest {
     }
 
     /** What the trade itself finds of the kit of that order. */
-    private static Stream<Finding> ofKit(Catalogue catalogue, Agreement agreement, Choices choices) {
+    private static Stream<Finding> ofKit(Agreement agreement, Choices choices) {
         Resolution.Resolved resolved =
                 Agreement.resolved(agreement.resolver().resolve(choices, new LeftOut.Undecided()));
         Family family = choices.family();
@@ -120,7 +120,7 @@ class ChargingKindsTest {
 
         assertThat(defects).extracting(defect -> defect.statement().title()).contains(title);
         for (Answer.Defect defect : defects) {
-            assertThat(ofKit(catalogue, agreement, defect.witness().orElseThrow()))
+            assertThat(ofKit(agreement, defect.witness().orElseThrow()))
                     .as(defect.statement().title())
                     .anySatisfy(finding -> {
                         assertThat(title(finding)).isEqualTo(defect.statement().title());
@@ -178,9 +178,8 @@ class ChargingKindsTest {
         List<ChargingCases.Case> cases = new ChargingCases(KitView.of(catalogue, family, false, Deadline.NONE)).all();
         Set<String> met = new TreeSet<>();
         for (Choices order : new Variants(family).spread(SOME)) {
-            Set<String> kit = ofKit(catalogue, agreement, order)
-                    .map(ChargingKindsTest::title)
-                    .collect(Collectors.toSet());
+            Set<String> kit =
+                    ofKit(agreement, order).map(ChargingKindsTest::title).collect(Collectors.toSet());
             assertThat(cases.stream()
                             .filter(each -> Conditions.holds(each.when().orElseThrow(), order))
                             .map(each -> title(each.finding()))
