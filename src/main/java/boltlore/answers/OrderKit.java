@@ -60,8 +60,7 @@ public record OrderKit(
      * @param plan with the order's own measures
      */
     public static Findings misfits(FamilyPlan plan, Resolution.Resolved resolved) {
-        return FitKinds.of(
-                plan.catalogue(), resolved.choices(), resolved.kit().leftOut()::contains);
+        return FitKinds.of(plan.catalogue(), resolved.choices(), resolved.kit().leftOut()::contains);
     }
 
     private static @Nullable Bill bill(OrderResolver resolver, Order order, Resolution resolution) {

@@ -25,11 +25,15 @@ public record KitNeed(String part, String finish, int daysBefore, BigDecimal qua
     /** All of a kit as the content that the book keeps. */
     public static byte[] write(List<KitNeed> needs) {
         return JsonOut.object()
-                .put("needs", JsonOut.list(needs, need -> JsonOut.object()
-                        .put("part", need.part())
-                        .putIfAny("finish", need.finish())
-                        .put("daysBefore", need.daysBefore())
-                        .put("quantity", need.quantity())))
+                .put(
+                        "needs",
+                        JsonOut.list(
+                                needs,
+                                need -> JsonOut.object()
+                                        .put("part", need.part())
+                                        .putIfAny("finish", need.finish())
+                                        .put("daysBefore", need.daysBefore())
+                                        .put("quantity", need.quantity())))
                 .written()
                 .getBytes(StandardCharsets.UTF_8);
     }

@@ -22,8 +22,7 @@ public sealed interface PackHappening extends Happening {
      *
      * @param massKg gross mass of all crates on the scales, or null where nobody has weighed them
      */
-    record Packed(
-            String order, int crates, @Nullable BigDecimal massKg) implements PackHappening {
+    record Packed(String order, int crates, @Nullable BigDecimal massKg) implements PackHappening {
 
         static final String KIND = "kit packed";
 

@@ -36,8 +36,7 @@ public final class AnswerEffects {
      * @param after the cheapest kit with it, or null
      * @param closes values of other questions that it rules out, in the family's order
      */
-    public record Effect(
-            @Nullable BestKit before, @Nullable BestKit after, List<Choice> closes) {
+    public record Effect(@Nullable BestKit before, @Nullable BestKit after, List<Choice> closes) {
 
         /** Empty where one of the kits has no price, or there is only one kit. */
         public Optional<BigDecimal> morePrice() {

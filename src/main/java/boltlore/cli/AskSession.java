@@ -1,6 +1,7 @@
 package boltlore.cli;
 
 import boltlore.asking.AskedHead;
+import boltlore.asking.AskedHead.Asking;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Option;
 import boltlore.choices.Choice;
@@ -8,7 +9,6 @@ import boltlore.choices.Choices;
 import boltlore.choosing.ConflictWords;
 import boltlore.choosing.Opening;
 import boltlore.choosing.Repair;
-import boltlore.asking.AskedHead.Asking;
 import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
 import boltlore.order.Order;

@@ -179,7 +179,9 @@ final class BuiltCommand extends BookGroup {
     }
 
     /** Says what was read, conceded, signed. */
-    @Command(name = "note", description =
+    @Command(
+            name = "note",
+            description =
                     "Write down a concession or a signature of a kit; a signature is that of --by, one of the staff. 'built read'"
                             + " writes a reading down.")
     static final class Note extends BookCommand {

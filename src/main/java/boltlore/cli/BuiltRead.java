@@ -19,8 +19,9 @@ import picocli.CommandLine.TypeConversionException;
 /** Keeps a value that was read of a kit. */
 @Command(
         name = "read",
-        description = "Write down a value that was read of a kit, with its unit; with limits it is judged, and one that is"
-                + " outside them holds the kit until a later one is within, or a concession is written.")
+        description =
+                "Write down a value that was read of a kit, with its unit; with limits it is judged, and one that is"
+                        + " outside them holds the kit until a later one is within, or a concession is written.")
 final class BuiltRead extends BookCommand {
 
     /** A value as people type it, with a point or a comma. */
@@ -44,7 +45,10 @@ final class BuiltRead extends BookCommand {
     @Parameters(index = "2", paramLabel = "VALUE", converter = Value.class, description = "The value.")
     private BigDecimal value = BigDecimal.ZERO;
 
-    @Parameters(index = "3", paramLabel = "UNIT", description = "Its unit, as V, MΩ, mΩ, Nm, kg, µm, °C, bar; 1 where it has none.")
+    @Parameters(
+            index = "3",
+            paramLabel = "UNIT",
+            description = "Its unit, as V, MΩ, mΩ, Nm, kg, µm, °C, bar; 1 where it has none.")
     private String unit = "";
 
     @Option(names = "--least", paramLabel = "VALUE", converter = Value.class, description = "It may be no less.")
@@ -81,6 +85,7 @@ final class BuiltRead extends BookCommand {
         }
         return unit.matches("[\\p{L}%°Ω][\\p{L}0-9%°Ω/·²³⁻¹]{0,11}")
                 ? Said.text("UNIT", unit, TextShape.LINE)
-                : Outcome.faulty(Fault.of("UNIT", "'" + unit + "'", "the symbol of a unit, as MΩ; 1 where it has none", ""));
+                : Outcome.faulty(
+                        Fault.of("UNIT", "'" + unit + "'", "the symbol of a unit, as MΩ; 1 where it has none", ""));
     }
 }

@@ -18,9 +18,10 @@ import picocli.CommandLine.Parameters;
 /** Carries a change out. */
 @Command(
         name = "carry",
-        description = "Carry an accepted change out: what was picked in vain comes back, pieces that wait for a coat in vain"
-                + " leave the queue and new ones join it, what was cut in vain goes where you say; what comes in is short from"
-                + " then on ('stock short').")
+        description =
+                "Carry an accepted change out: what was picked in vain comes back, pieces that wait for a coat in vain"
+                        + " leave the queue and new ones join it, what was cut in vain goes where you say; what comes in is short from"
+                        + " then on ('stock short').")
 final class ChangeCarry extends PickCommand.OnLine {
 
     @Parameters(index = "1", paramLabel = "CHANGE", description = "The change's number within the order.")
@@ -71,11 +72,16 @@ final class ChangeCarry extends PickCommand.OnLine {
         JsonOut.Members cut = JsonOut.object();
         undone.cut().forEach(cut::put);
         return JsonOut.object()
-                .put("back", JsonOut.list(undone.back(), row -> StockCommand.asJson(row.held())
-                        .put("quantity", row.quantity())))
-                .put("outOfQueue", JsonOut.texts(undone.queued().stream()
-                        .map(piece -> piece.piece())
-                        .toList()))
+                .put(
+                        "back",
+                        JsonOut.list(
+                                undone.back(),
+                                row -> StockCommand.asJson(row.held()).put("quantity", row.quantity())))
+                .put(
+                        "outOfQueue",
+                        JsonOut.texts(undone.queued().stream()
+                                .map(piece -> piece.piece())
+                                .toList()))
                 .put("cut", cut);
     }
 }

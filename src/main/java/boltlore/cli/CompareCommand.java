@@ -1,10 +1,10 @@
 package boltlore.cli;
 
-import boltlore.asking.KitFigures;
-import boltlore.asking.FigureWords;
 import boltlore.answers.Comparison;
 import boltlore.answers.OrderKit;
 import boltlore.answers.json.ComparisonJson;
+import boltlore.asking.FigureWords;
+import boltlore.asking.KitFigures;
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;

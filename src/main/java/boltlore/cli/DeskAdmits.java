@@ -41,16 +41,17 @@ final class DeskAdmits {
                 paramLabel = "ROLE",
                 required = true,
                 split = ",",
-                description = "What the person works as: sales, stores, fabrication, bench, engineer, owner; an owner may"
-                        + " enter every room.")
+                description =
+                        "What the person works as: sales, stores, fabrication, bench, engineer, owner; an owner may"
+                                + " enter every room.")
         private List<String> roles = new ArrayList<>();
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             return Said.text("NAME", name, TextShape.LINE)
                     .then(who -> roles().then(works -> password()
-                            .then(password -> inBookOrNew(
-                                    place, book -> new People(book).admit(who, works, password)))))
+                            .then(password ->
+                                    inBookOrNew(place, book -> new People(book).admit(who, works, password)))))
                     .then(who -> {
                         screen.line(who + " may sign in.");
                         return Outcome.sound(Exit.OK);
@@ -63,8 +64,7 @@ final class DeskAdmits {
             roles.forEach(written -> Role.read(written)
                     .ifPresentOrElse(
                             read::add,
-                            () -> faults.add(
-                                    Fault.of("--role", "'" + written + "'", "one of " + Role.names(), ""))));
+                            () -> faults.add(Fault.of("--role", "'" + written + "'", "one of " + Role.names(), ""))));
             return faults.isEmpty() ? Outcome.sound(read) : Outcome.faulty(faults);
         }
 
@@ -119,8 +119,8 @@ final class DeskAdmits {
                                 user -> JsonOut.object()
                                         .put("name", user.name())
                                         .put("roles", JsonOut.texts(user.roles()))),
-                        users -> users.forEach(user ->
-                                screen.wrapped(0, user.name() + ": " + String.join(", ", user.roles()))));
+                        users -> users.forEach(
+                                user -> screen.wrapped(0, user.name() + ": " + String.join(", ", user.roles()))));
                 return Outcome.sound(Exit.OK);
             });
         }

@@ -62,8 +62,9 @@ final class DeskCommand extends BookCommand {
                 names = "--address",
                 paramLabel = "ADDRESS",
                 required = true,
-                description = "Answer other machines too, on this address of the machine, or on 0.0.0.0 for all: over TLS"
-                        + " and for those who sign in, whom 'desk admit' lets in.")
+                description =
+                        "Answer other machines too, on this address of the machine, or on 0.0.0.0 for all: over TLS"
+                                + " and for those who sign in, whom 'desk admit' lets in.")
         private String address = "";
 
         @Option(
@@ -139,16 +140,16 @@ final class DeskCommand extends BookCommand {
                                     .written()
                                     .stripTrailing()
                             : "The desk is open at " + server.address()
-                            + (outside == null ? " for this machine alone" : " for whoever signs in")
-                            + "; Ctrl-C ends it.");
+                                    + (outside == null ? " for this machine alone" : " for whoever signs in")
+                                    + "; Ctrl-C ends it.");
             screen.flush();
             if (open) {
                 browse(server.address());
             }
             asked.await();
         } catch (IOException e) {
-            return Outcome.faulty(Fault.of(
-                    "--certificate", String.valueOf(e.getMessage()), "a certificate and its private key", ""));
+            return Outcome.faulty(
+                    Fault.of("--certificate", String.valueOf(e.getMessage()), "a certificate and its private key", ""));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } finally {

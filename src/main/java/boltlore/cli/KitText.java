@@ -1,7 +1,7 @@
 package boltlore.cli;
 
-import boltlore.asking.KitFigures;
 import boltlore.answers.OrderKit;
+import boltlore.asking.KitFigures;
 import boltlore.resolution.Kit;
 import boltlore.trades.costing.quote.OrderPricing;
 import java.nio.file.Path;

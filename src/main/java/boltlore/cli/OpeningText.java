@@ -1,7 +1,7 @@
 package boltlore.cli;
 
-import boltlore.asking.KitFigures;
 import boltlore.asking.FigureWords;
+import boltlore.asking.KitFigures;
 import boltlore.catalogue.OptionValue;
 import boltlore.choices.Choice;
 import boltlore.choosing.BestKit;

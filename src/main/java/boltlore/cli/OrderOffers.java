@@ -72,10 +72,7 @@ final class OrderOffers {
                             .then(session -> asked().then(asked -> new OrderDesk(at.book(), at.by())
                                     .quote(at.order(), bench(session, catalogue), asked, at.reason())))
                             .then(written -> written(
-                                    screen,
-                                    written,
-                                    OrderJson::quotation,
-                                    quoted -> told(screen, at.book(), quoted))));
+                                    screen, written, OrderJson::quotation, quoted -> told(screen, at.book(), quoted))));
         }
 
         /** What stops it is told at once: it keeps the order from being confirmed. */
@@ -89,8 +86,7 @@ final class OrderOffers {
             long checks = found.stream().filter(KeptFinding::isToCheck).count();
             if (checks > 0) {
                 screen.wrapped(
-                        2,
-                        checks + " to check: 'boltlore order show " + quoted.order() + " --findings' tells each.");
+                        2, checks + " to check: 'boltlore order show " + quoted.order() + " --findings' tells each.");
             }
         }
 
@@ -219,8 +215,9 @@ final class OrderOffers {
 
         @Option(
                 names = "--yes",
-                description = "Pass what holds the order and a person may answer for; --reason says why, and both stay with"
-                        + " the entry.")
+                description =
+                        "Pass what holds the order and a person may answer for; --reason says why, and both stay with"
+                                + " the entry.")
         private boolean yes;
 
         @Mixin

@@ -24,7 +24,9 @@ final class PackCommand {
     private PackCommand() {}
 
     /** Which bags. */
-    @Command(name = "bags", description = "List what lies in each bag of a kit, spares included, and what was counted there.")
+    @Command(
+            name = "bags",
+            description = "List what lies in each bag of a kit, spares included, and what was counted there.")
     static final class Bags extends FrozenCommand {
 
         @Parameters(paramLabel = "ORDER", description = "Number of the order.")
@@ -49,12 +51,15 @@ final class PackCommand {
                                             .then(found -> listed(
                                                     screen,
                                                     PackDesk.bags(reading, found.get(0)).stream()
-                                                            .filter(one -> bag.isEmpty() || one.bag().equals(bag))
+                                                            .filter(one -> bag.isEmpty()
+                                                                    || one.bag().equals(bag))
                                                             .filter(one -> !open || !one.right())
                                                             .toList(),
                                                     PackCommand::asJson,
                                                     PackCommand::says,
-                                                    open ? "All bags are counted and right." : "Nothing goes into a bag.")))));
+                                                    open
+                                                            ? "All bags are counted and right."
+                                                            : "Nothing goes into a bag.")))));
         }
     }
 
@@ -82,8 +87,9 @@ final class PackCommand {
     /** The second count. */
     @Command(
             name = "count",
-            description = "Write down what a second person has counted in a bag, or the scales; a kit with a wrong bag is not"
-                    + " shipped before it is counted again.")
+            description =
+                    "Write down what a second person has counted in a bag, or the scales; a kit with a wrong bag is not"
+                            + " shipped before it is counted again.")
     static final class CountBag extends PickCommand.OnLine {
 
         @Parameters(index = "1", paramLabel = "BAG", description = "The bag, or the fit stage of what is packed loose.")
@@ -118,8 +124,9 @@ final class PackCommand {
     /** Into the crates. */
     @Command(
             name = "pack",
-            description = "Say that a picked kit lies in its crates. Whatever is taken out of it or put into it afterwards makes"
-                    + " it not packed any more.")
+            description =
+                    "Say that a picked kit lies in its crates. Whatever is taken out of it or put into it afterwards makes"
+                            + " it not packed any more.")
     static final class Pack extends PickCommand.OnLine {
 
         private static final int MOST_CRATES = 1000;
@@ -137,13 +144,17 @@ final class PackCommand {
         @Override
         Outcome<Integer> work(Screen screen, At at) {
             if (crates < 1 || crates > MOST_CRATES || (massKg != null && massKg.signum() == 0)) {
-                return Outcome.faulty(Fault.of(
-                        "", crates + " crates", "1 to " + MOST_CRATES + " crates, and a mass above 0", ""));
+                return Outcome.faulty(
+                        Fault.of("", crates + " crates", "1 to " + MOST_CRATES + " crates, and a mass above 0", ""));
             }
             return new PackDesk(at.book(), at.by())
                     .pack(at.kit(), crates, massKg, at.why())
-                    .then(written -> written(screen, written, PackCommand::asJson, packed -> screen.wrapped(
-                            0, packed.order() + ": packed in " + packed.crates() + " crates" + mass(packed))));
+                    .then(written -> written(
+                            screen,
+                            written,
+                            PackCommand::asJson,
+                            packed -> screen.wrapped(
+                                    0, packed.order() + ": packed in " + packed.crates() + " crates" + mass(packed))));
         }
 
         private static String mass(Packed packed) {
@@ -160,7 +171,9 @@ final class PackCommand {
     }
 
     /** Everything back. */
-    @Command(name = "back-all", description = "Give back all that an order has got, each into the bin it came from, and say why.")
+    @Command(
+            name = "back-all",
+            description = "Give back all that an order has got, each into the bin it came from, and say why.")
     static final class BackAll extends PickCommand.OnLine {
         @Override
         Outcome<Integer> work(Screen screen, At at) {

@@ -25,7 +25,8 @@ import picocli.CommandLine.Parameters;
 /** The data of persons. */
 @Command(
         name = "person",
-        description = "List, add, correct, hand out and erase what the book holds of persons; 'person --help' lists how.",
+        description =
+                "List, add, correct, hand out and erase what the book holds of persons; 'person --help' lists how.",
         subcommands = {
             PersonCommand.Listed.class,
             PersonCommand.Add.class,

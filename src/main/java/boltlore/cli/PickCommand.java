@@ -25,8 +25,9 @@ import picocli.CommandLine.Parameters;
 /** Picking. */
 @Command(
         name = "pick",
-        description = "Pick orders from the stores: what is left in walking order, take, missing, back, complete, bags, count, pack;"
-                + " 'pick --help' lists how.",
+        description =
+                "Pick orders from the stores: what is left in walking order, take, missing, back, complete, bags, count, pack;"
+                        + " 'pick --help' lists how.",
         subcommands = {
             PickList.class,
             PickCommand.Take.class,
@@ -140,7 +141,8 @@ final class PickCommand extends BookGroup {
 
         @Override
         Outcome<Integer> work(Screen screen, At at) {
-            return taken().then(taken -> at.desk().take(at.kit(), taken, at.why())
+            return taken().then(taken -> at.desk()
+                    .take(at.kit(), taken, at.why())
                     .then(written -> written(
                             screen,
                             written,
@@ -193,7 +195,8 @@ final class PickCommand extends BookGroup {
         @Override
         Outcome<Integer> work(Screen screen, At at) {
             return part(part)
-                    .then(name -> at.desk().missing(at.kit(), name, finish, at.why())
+                    .then(name -> at.desk()
+                            .missing(at.kit(), name, finish, at.why())
                             .then(written -> written(
                                     screen, written, PickCommand::asJson, line -> screen.wrapped(0, says(line)))));
         }
@@ -221,7 +224,8 @@ final class PickCommand extends BookGroup {
             return part(part)
                     .then(name -> StockCommand.above(quantity)
                             .then(some -> held.read()
-                                    .then(said -> at.desk().back(
+                                    .then(said -> at.desk()
+                                            .back(
                                                     at.kit(),
                                                     new Held(
                                                             name,
@@ -251,7 +255,8 @@ final class PickCommand extends BookGroup {
     static final class Complete extends OnLine {
         @Override
         Outcome<Integer> work(Screen screen, At at) {
-            return at.desk().complete(at.kit(), at.why())
+            return at.desk()
+                    .complete(at.kit(), at.why())
                     .then(written -> written(
                             screen,
                             written,

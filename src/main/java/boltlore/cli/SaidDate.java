@@ -11,6 +11,7 @@ final class SaidDate implements ITypeConverter<BuildDate> {
     @Override
     public BuildDate convert(String written) {
         return SaidDay.built(written)
-                .orElseThrow(() -> new TypeConversionException("'" + written + "'; expected " + SaidDay.BUILT_EXPECTED));
+                .orElseThrow(
+                        () -> new TypeConversionException("'" + written + "'; expected " + SaidDay.BUILT_EXPECTED));
     }
 }

@@ -10,8 +10,9 @@ import picocli.CommandLine.Option;
 /** Which bars are short. */
 @Command(
         name = "bars",
-        description = "Say which bars must be bought for all owed orders that are not cut yet, by material and length, after what"
-                + " lies on the rack; bars that were bought lie there too ('rack add').")
+        description =
+                "Say which bars must be bought for all owed orders that are not cut yet, by material and length, after what"
+                        + " lies on the rack; bars that were bought lie there too ('rack add').")
 final class StockBars extends FrozenCommand {
 
     @Option(names = "--material", paramLabel = "NAME", description = "Only of that material.")
@@ -25,13 +26,17 @@ final class StockBars extends FrozenCommand {
         HeadStart.forSheets();
         return inStores(
                 place,
-                (book, catalogue) -> frozen(book, catalogue, (reading, kits) -> kits.owed()
-                                .then(owed -> BarNeed.of(reading, owed, catalogue)))
+                (book, catalogue) -> frozen(
+                                book,
+                                catalogue,
+                                (reading, kits) -> kits.owed().then(owed -> BarNeed.of(reading, owed, catalogue)))
                         .then(needs -> listed(
                                 screen,
                                 needs.stream()
-                                        .filter(need -> material.isEmpty() || need.material().equals(material))
-                                        .filter(need -> !lacking || !need.toBuy().isEmpty())
+                                        .filter(need -> material.isEmpty()
+                                                || need.material().equals(material))
+                                        .filter(need ->
+                                                !lacking || !need.toBuy().isEmpty())
                                         .toList(),
                                 StockBars::json,
                                 BarNeed::toString,

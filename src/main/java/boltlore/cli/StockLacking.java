@@ -17,8 +17,9 @@ import picocli.CommandLine.Parameters;
 /** What is asked for and neither there nor ordered, at once for however many orders. */
 @Command(
         name = "lacking",
-        description = "Say at once what all owed orders ask of the stores in all that neither lies there nor is ordered; 'short'"
-                + " plans it day by day, with packs and by when to order.")
+        description =
+                "Say at once what all owed orders ask of the stores in all that neither lies there nor is ordered; 'short'"
+                        + " plans it day by day, with packs and by when to order.")
 final class StockLacking extends BookCommand {
 
     private static final int MOST = 200;
@@ -63,7 +64,8 @@ final class StockLacking extends BookCommand {
             screen.wrapped(
                     2,
                     reading.needs().forWhom(item.part(), item.finish()).stream()
-                            .map(open -> open.order() + " " + FrozenCommand.plain(open.quantity()) + " on " + open.day())
+                            .map(open ->
+                                    open.order() + " " + FrozenCommand.plain(open.quantity()) + " on " + open.day())
                             .collect(Collectors.joining(", ")));
         }
     }

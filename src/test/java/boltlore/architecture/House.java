@@ -83,6 +83,8 @@ final class House {
                 trades.costing.quote trades.weighing
             choosing: bill catalogue choices faults findings logic measure order proof proof.kinds resolution
                 trades.coating trades.costing trades.costing.cost trades.costing.path trades.costing.quote
+            asking: catalogue choices choosing faults logic measure order order.json trades.costing trades.costing.cost
+                trades.costing.quote
             choosing.json: catalogue choices choosing explanation json logic measure order resolution
                 trades.costing.quote
             trades.spares: bill catalogue faults findings measure order report trades
@@ -109,11 +111,15 @@ final class House {
                 order order.json resolution resolution.rules trades trades.buying trades.costing trades.costing.cost
                 trades.costing.quote trades.orders
             desk.frame: book book.db book.orders faults json report report.html trades.orders
-            desk.sales: book book.db desk.frame
+            desk.sheets: answers bill book book.db book.orders choices choosing desk.frame explanation faults findings
+                order report report.html resolution trades trades.costing.quote trades.orders
+            desk.sales: answers asking book book.db book.orders catalogue choices choosing desk.frame desk.sheets
+                explanation faults logic measure order resolution trades trades.costing trades.costing.quote
+            desk.people: book.db desk.frame faults
             desk.engineering: answers bill book book.db book.orders catalogue catalogue.json choices desk.frame faults
                 findings json logic measure order proof proof.kinds proof.revision resolution trades
-            book.stores: bill book book.db book.orders catalogue faults measure netting order trades trades.buying
-                trades.cutting trades.picking
+            book.stores: bill book book.db book.orders catalogue faults findings measure netting order trades
+                trades.buying trades.costing.path trades.cutting trades.picking
             desk.stores: book book.db book.orders book.stores catalogue desk.frame faults json measure netting trades
                 trades.buying trades.picking
             desk.office: book book.db book.orders desk.frame desk.stores faults trades trades.scheduling
@@ -122,13 +128,14 @@ final class House {
             desk.bench: book book.db book.orders book.stores catalogue desk.frame faults findings json measure order
                 report trades trades.shipping trades.testing
             desk: book book.db book.orders desk.bench desk.engineering desk.fabrication desk.frame desk.office
-                desk.sales desk.stores faults order order.json
-            cli: answers answers.json bill book book.db book.orders book.stores bring catalogue catalogue.json checking
-                choices choosing choosing.json csv desk desk.frame explanation exports faults findings json logic
-                measure netting order order.json proof proof.evidence proof.json proof.kinds proof.revision proof.sample
-                proof.sheets report report.json report.text report.xlsx resolution resolution.rules trades trades.buying
-                trades.coating trades.coating.written trades.costing trades.costing.cost trades.costing.quote
-                trades.cutting trades.orders trades.picking trades.testing walking
+                desk.sales desk.sheets desk.stores faults order order.json
+            cli: answers answers.json asking bill book book.db book.orders book.stores bring catalogue catalogue.json
+                checking choices choosing choosing.json csv desk desk.frame desk.people explanation exports faults
+                findings json logic measure netting order order.json proof proof.evidence proof.json proof.kinds
+                proof.revision proof.sample proof.sheets report report.json report.text report.xlsx resolution
+                resolution.rules trades trades.buying trades.coating trades.coating.written trades.costing
+                trades.costing.cost trades.costing.quote trades.cutting trades.orders trades.picking trades.testing
+                walking
             """;
 
     /** Library root to the one package that may know it. */

@@ -1,9 +1,9 @@
 package boltlore.cli;
 
-import boltlore.asking.KitFigures;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.answers.OrderKit;
+import boltlore.asking.KitFigures;
 import boltlore.demo.Demo;
 import boltlore.faults.Outcome;
 import boltlore.report.Cell;

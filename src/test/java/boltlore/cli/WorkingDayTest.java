@@ -73,7 +73,9 @@ class WorkingDayTest {
     /** Brackets that nobody has decided about stop the shipping papers: nothing is frozen before. */
     private void undecided() {
         desk.done("order", "draft", "catalog/orders/bl-1002.json");
-        assertThat(desk.done("order", "quote", "BL-1002")).contains("Stop, ship:").contains("to check");
+        assertThat(desk.done("order", "quote", "BL-1002"))
+                .contains("Stop, ship:")
+                .contains("to check");
         assertThat(desk.refused("order", "confirm", "BL-1002"))
                 .contains("a Stop of 'ship'")
                 .contains("take it down and quote it again");
@@ -345,13 +347,16 @@ class WorkingDayTest {
 
     private void packed() throws IOException {
         JsonNode bag = json("pick", "bags", FIRST).get(0);
-        Object[] count = {"pick", "count", FIRST, bag.get("bag").asText(), bag.get("part").asText()};
+        Object[] count = {
+            "pick", "count", FIRST, bag.get("bag").asText(), bag.get("part").asText()
+        };
         assertThat(desk.done(with(count, "999", "--finish", bag.get("finish").asText())))
                 .contains("counted 999: NOT right");
         desk.done("pick", "pack", FIRST, "--crates", "11", "--mass-kg", "612,5");
         assertThat(desk.refused("order", "move", FIRST, "shipped", "--yes", "--reason", "never mind"))
                 .contains("bags that were counted and do not hold what they should: 999 of");
-        desk.done(with(count, bag.get("wanted").asText(), "--finish", bag.get("finish").asText()));
+        desk.done(with(
+                count, bag.get("wanted").asText(), "--finish", bag.get("finish").asText()));
     }
 
     private static Object[] with(Object[] words, Object... more) {
@@ -384,18 +389,37 @@ class WorkingDayTest {
                 .contains("1 kit.");
         Object[] service = {"change", "service", FIRST, "--part", "VA-PUMP", "--price", "120"};
         desk.done(with(service, "--reason", "recall of the pump", "--clock", later));
-        assertThat(desk.done("stock", "lacking", "VA-PUMP", "--for")).contains(FIRST + " 1 on " + later.substring(0, 10));
+        assertThat(desk.done("stock", "lacking", "VA-PUMP", "--for"))
+                .contains(FIRST + " 1 on " + later.substring(0, 10));
         assertThat(desk.done("stock", "short", "VA-PUMP")).contains("for " + FIRST);
         assertThat(desk.refused("pick", "take", FIRST, "VA-PUMP")).contains("0");
         assertThat(desk.refused("pick", "take", FIRST, SAFETY)).contains("not shipped");
-        desk.done("stock", "receive", "--table", written("pump.csv", List.of(
-                "part,quantity,lot,serial,purchase", row("VA-PUMP", "1", "").replace("#1", "#2"))));
+        desk.done(
+                "stock",
+                "receive",
+                "--table",
+                written(
+                        "pump.csv",
+                        List.of(
+                                "part,quantity,lot,serial,purchase",
+                                row("VA-PUMP", "1", "").replace("#1", "#2"))));
         String[] cells = row("VA-PUMP", "1", "").replace("#1", "#2").split(",", -1);
-        desk.done("pick", "take", FIRST, "--table", written("service.csv", List.of(
-                "part,quantity,finish,lot,serial", String.join(",", "VA-PUMP", "1", "", cells[2], cells[3]))));
-        assertThat(desk.done("stock", "lacking", "VA-PUMP", "--for")).contains(LATE).doesNotContain(FIRST);
+        desk.done(
+                "pick",
+                "take",
+                FIRST,
+                "--table",
+                written(
+                        "service.csv",
+                        List.of(
+                                "part,quantity,finish,lot,serial",
+                                String.join(",", "VA-PUMP", "1", "", cells[2], cells[3]))));
+        assertThat(desk.done("stock", "lacking", "VA-PUMP", "--for"))
+                .contains(LATE)
+                .doesNotContain(FIRST);
         String change = Integer.toString(json("change", "list", FIRST).size());
-        assertThat(desk.done("change", "decide", FIRST, change, "done", "--clock", later)).contains("carried out");
+        assertThat(desk.done("change", "decide", FIRST, change, "done", "--clock", later))
+                .contains("carried out");
         assertThat(desk.done("book", "journal", "--most", "3")).contains(later.substring(0, 10));
     }
 }

@@ -178,8 +178,7 @@ class DeskSafetyTest {
             assertThat(page.headers().firstValue("Referrer-Policy")).hasValue("same-origin");
             assertThat(page.headers().firstValue("Cache-Control")).hasValue("no-store");
             assertThat(page.headers().firstValue("Server")).isEmpty();
-            assertThat(page.headers().firstValue("Set-Cookie").orElse(""))
-                    .contains("HttpOnly", "SameSite=Strict");
+            assertThat(page.headers().firstValue("Set-Cookie").orElse("")).contains("HttpOnly", "SameSite=Strict");
             assertThat(page.body()).doesNotContain("style=", "onclick=", "<script>");
         }
     }

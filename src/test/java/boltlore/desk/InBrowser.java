@@ -67,8 +67,10 @@ abstract class InBrowser {
     /** What stands in the way of somebody who does not see or cannot use a mouse, as far as a program finds it. */
     List<String> violations() {
         return new AxeBuilder(page)
-                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
-                .analyze().getViolations().stream()
+                        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
+                        .analyze()
+                        .getViolations()
+                        .stream()
                         .map(rule -> rule.getId() + ": " + rule.getHelp() + " " + where(rule))
                         .toList();
     }

@@ -56,7 +56,9 @@ class SalesInBrowserTest extends InBrowser {
     }
 
     private static void press(Page page, String name) {
-        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name)).first().click();
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name))
+                .first()
+                .click();
     }
 
     private void settleAll(Page page) {
@@ -70,11 +72,14 @@ class SalesInBrowserTest extends InBrowser {
     }
 
     private long entries(String order) {
-        return desk.book().read(reading -> reading.journal().of(new Subject(OrderHappening.WHAT, order))).size();
+        return desk.book()
+                .read(reading -> reading.journal().of(new Subject(OrderHappening.WHAT, order)))
+                .size();
     }
 
     private OrderState state(String order) {
-        return desk.book().read(reading -> reading.orders().find(order).orElseThrow().state());
+        return desk.book()
+                .read(reading -> reading.orders().find(order).orElseThrow().state());
     }
 
     @ParameterizedTest
@@ -142,7 +147,8 @@ class SalesInBrowserTest extends InBrowser {
         begin(page(), "A-1", "pannier-van", "1968");
         press(page(), "Left-hand drive");
         page().navigate(desk.page("/sales/order/A-1?ask=market").toString());
-        Locator closed = page().locator(".closed li", new Page.LocatorOptions().setHasText("United Kingdom: not available"));
+        Locator closed =
+                page().locator(".closed li", new Page.LocatorOptions().setHasText("United Kingdom: not available"));
         assertThat(closed).containsText("because Left-hand drive is chosen");
         assertThat(closed).containsText("Right-hand drive instead of Left-hand drive");
         closed.getByRole(AriaRole.BUTTON).first().click();

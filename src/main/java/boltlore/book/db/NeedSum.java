@@ -46,9 +46,19 @@ final class NeedSum implements Sum {
         } else if (happening instanceof OrderHappening.Moved moved) {
             moved(handle, moved);
         } else if (happening instanceof StockHappening.Issued issued) {
-            got(handle, issued.order(), wanted(issued.held().part(), issued.instead()), issued.held().finish(), issued);
+            got(
+                    handle,
+                    issued.order(),
+                    wanted(issued.held().part(), issued.instead()),
+                    issued.held().finish(),
+                    issued);
         } else if (happening instanceof StockHappening.Returned returned) {
-            got(handle, returned.order(), wanted(returned.held().part(), returned.instead()), returned.held().finish(), null);
+            got(
+                    handle,
+                    returned.order(),
+                    wanted(returned.held().part(), returned.instead()),
+                    returned.held().finish(),
+                    null);
         }
     }
 
@@ -84,7 +94,8 @@ final class NeedSum implements Sum {
                         row.getString("needs"),
                         Needs.day(
                                 row.getString("due").isEmpty()
-                                        ? LocalDate.parse(row.getString("quoted_on")).plusDays(row.getInt("lead_days"))
+                                        ? LocalDate.parse(row.getString("quoted_on"))
+                                                .plusDays(row.getInt("lead_days"))
                                         : LocalDate.parse(row.getString("due")))))
                 .one();
     }
@@ -110,8 +121,9 @@ final class NeedSum implements Sum {
 
     /** What is left of one item after all that the order has got of it, which was for its earliest days. */
     private static void left(Handle handle, Asked asked, String part, String finish) {
-        List<KitNeedRow> rows = handle.createQuery("select days_before, micro from kit_need where needs = ? and part = ?"
-                        + " and finish = ? order by days_before desc")
+        List<KitNeedRow> rows = handle.createQuery(
+                        "select days_before, micro from kit_need where needs = ? and part = ?"
+                                + " and finish = ? order by days_before desc")
                 .bind(0, asked.needs())
                 .bind(1, part)
                 .bind(2, finish)
@@ -119,8 +131,9 @@ final class NeedSum implements Sum {
                 .list();
         long got = new Stock(handle)
                 .issuedTo(asked.order()).stream()
-                        .filter(issued -> wanted(issued.held().part(), issued.instead()).equals(part)
-                                && issued.held().finish().equals(finish))
+                        .filter(issued ->
+                                wanted(issued.held().part(), issued.instead()).equals(part)
+                                        && issued.held().finish().equals(finish))
                         .map(StockHappening.Issued::quantity)
                         .reduce(BigDecimal.ZERO, BigDecimal::add)
                         .movePointRight(Needs.DIGITS)
@@ -130,10 +143,8 @@ final class NeedSum implements Sum {
 
     private record KitNeedRow(int day, long micro) {}
 
-    private static void lay(
-            Handle handle, String order, String part, String finish, List<KitNeedRow> rows, long got) {
-        handle.execute(
-                "delete from open_need where order_name = ? and part = ? and finish = ?", order, part, finish);
+    private static void lay(Handle handle, String order, String part, String finish, List<KitNeedRow> rows, long got) {
+        handle.execute("delete from open_need where order_name = ? and part = ? and finish = ?", order, part, finish);
         long over = got;
         for (KitNeedRow row : rows) {
             long covered = Math.min(over, row.micro());

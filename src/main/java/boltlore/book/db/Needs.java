@@ -82,8 +82,7 @@ public final class Needs {
         handle.createQuery("select n.part, n.finish, sum(n.micro) from kit_need n join customer_order o"
                         + " on o.needs = n.needs where o.name = ? group by n.part, n.finish")
                 .bind(0, order)
-                .map((row, context) ->
-                        asked.put(Stock.key(row.getString(1), row.getString(2)), whole(row.getLong(3))))
+                .map((row, context) -> asked.put(Stock.key(row.getString(1), row.getString(2)), whole(row.getLong(3))))
                 .list();
         SortedMap<String, BigDecimal> got = new TreeMap<>();
         new Stock(handle)
@@ -107,8 +106,7 @@ public final class Needs {
 
     /** Who has still to get that part in that finish, the earliest day first. */
     public List<Open> forWhom(String part, String finish) {
-        return handle.createQuery(
-                        "select * from open_need where part = ? and finish = ? order by day, order_name")
+        return handle.createQuery("select * from open_need where part = ? and finish = ? order by day, order_name")
                 .bind(0, part)
                 .bind(1, finish)
                 .map((row, context) -> open(row))
@@ -141,7 +139,8 @@ public final class Needs {
         Map<String, BigDecimal> lying = lying();
         Map<String, BigDecimal> coming = coming();
         List<Lacking> all = new ArrayList<>();
-        handle.createQuery("select part, finish, sum(micro), min(day) from open_need group by part, finish")
+        handle
+                .createQuery("select part, finish, sum(micro), min(day) from open_need group by part, finish")
                 .map((row, context) -> {
                     String key = Stock.key(row.getString(1), row.getString(2));
                     return new Lacking(
@@ -174,8 +173,8 @@ public final class Needs {
         Map<String, BigDecimal> coming = new HashMap<>();
         new Stock(handle)
                 .purchases(false)
-                .forEach(purchase -> purchase.lines()
-                        .forEach(line -> coming.merge(line.part(), line.left(), BigDecimal::add)));
+                .forEach(purchase ->
+                        purchase.lines().forEach(line -> coming.merge(line.part(), line.left(), BigDecimal::add)));
         return coming;
     }
 }

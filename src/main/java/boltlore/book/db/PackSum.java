@@ -63,7 +63,8 @@ final class PackSum implements Sum {
             open(handle, issued.order());
         } else if (happening instanceof StockHappening.Returned returned) {
             open(handle, returned.order());
-        } else if (happening instanceof ShopHappening.FoundShort missing && missing.missing().signum() > 0) {
+        } else if (happening instanceof ShopHappening.FoundShort missing
+                && missing.missing().signum() > 0) {
             open(handle, missing.order());
         } else if (happening instanceof ChangeHappening.Decided decided && decided.state() == ChangeState.ACCEPTED) {
             open(handle, decided.order());

@@ -51,9 +51,10 @@ public final class Shop {
 
     /** Pieces in these states, those first whose orders are due first; at most so many. */
     public List<Piece> queue(List<Coat> states, int most) {
-        return handle.createQuery("select p.* from coat_piece p join customer_order o on o.name = p.order_name"
-                        + " where p.state in (<states>)"
-                        + " order by case when o.due = '' then 1 else 0 end, o.due, p.order_name, p.finish, p.piece limit :most")
+        return handle.createQuery(
+                        "select p.* from coat_piece p join customer_order o on o.name = p.order_name"
+                                + " where p.state in (<states>)"
+                                + " order by case when o.due = '' then 1 else 0 end, o.due, p.order_name, p.finish, p.piece limit :most")
                 .bindList("states", states.stream().map(Coat::written).toList())
                 .bind("most", most)
                 .map((row, context) -> piece(row))

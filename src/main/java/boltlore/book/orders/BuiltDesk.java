@@ -41,9 +41,9 @@ public final class BuiltDesk {
     /** Says that something is conceded or signed for; a signature only by somebody of the staff whom the book knows. */
     public Outcome<Written<OrderStanding>> note(String name, String what, String of, String says, String reason) {
         boolean signs = what.equals(BuiltHappening.Noted.SIGNATURE);
-        boolean known = !signs || book.read(reading -> !reading.persons()
-                .named(by.name(), Person.STAFF)
-                .isEmpty());
+        boolean known = !signs
+                || book.read(reading ->
+                        !reading.persons().named(by.name(), Person.STAFF).isEmpty());
         return known
                 ? on(name, reason, order -> Outcome.sound(new BuiltHappening.Noted(name, what, of, says)))
                 : Outcome.faulty(Fault.of(

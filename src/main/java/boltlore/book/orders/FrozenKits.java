@@ -86,17 +86,14 @@ public final class FrozenKits {
     }
 
     private Outcome<KitInWork> kit(Bench bench, Order order, OrderStanding standing) {
-        return FrozenKit.again(bench, order, standing)
-                .then(kit -> {
-                    KitInWork inWork = new KitInWork(
-                            bench.resolver().resolver().plan(order.family()),
-                            Objects.requireNonNull(kit.bill()),
-                            today);
-                    Map<PartNumber, Part> parts = new HashMap<>(present.catalogue().parts());
-                    parts.putAll(bench.catalogue().parts());
-                    inWork.once(PartsToday.class, any -> new PartsToday(parts));
-                    return Outcome.sound(inWork);
-                });
+        return FrozenKit.again(bench, order, standing).then(kit -> {
+            KitInWork inWork = new KitInWork(
+                    bench.resolver().resolver().plan(order.family()), Objects.requireNonNull(kit.bill()), today);
+            Map<PartNumber, Part> parts = new HashMap<>(present.catalogue().parts());
+            parts.putAll(bench.catalogue().parts());
+            inWork.once(PartsToday.class, any -> new PartsToday(parts));
+            return Outcome.sound(inWork);
+        });
     }
 
     private Outcome<Bench> bench(String hash) {

@@ -123,8 +123,8 @@ public final class HoldPoints {
         }
         List<String> wrong = reading.packing().counts(order.name()).stream()
                 .filter(count -> count.counted().compareTo(count.wanted()) != 0)
-                .map(count -> count.counted().toPlainString() + " of " + count.wanted().toPlainString() + " "
-                        + count.part() + " in " + count.bag())
+                .map(count -> count.counted().toPlainString() + " of "
+                        + count.wanted().toPlainString() + " " + count.part() + " in " + count.bag())
                 .toList();
         if (!wrong.isEmpty()) {
             points.add(HoldPoint.firm(
@@ -211,9 +211,12 @@ public final class HoldPoints {
                 .map(BuiltNote::of)
                 .collect(Collectors.toSet());
         Map<String, BuiltReading> last = new LinkedHashMap<>();
-        reading.asBuilt().readings(order.name()).forEach(each -> last.put(each.measured().of(), each));
+        reading.asBuilt()
+                .readings(order.name())
+                .forEach(each -> last.put(each.measured().of(), each));
         last.values().stream()
-                .filter(each -> !each.measured().within() && !conceded.contains(each.measured().of()))
+                .filter(each -> !each.measured().within()
+                        && !conceded.contains(each.measured().of()))
                 .forEach(each -> points.add(HoldPoint.firm(
                         "a reading outside its limits (entry " + each.entry() + "): " + each,
                         "a later one within them, or a concession",
@@ -245,7 +248,8 @@ public final class HoldPoints {
 
     private void changes() {
         for (OrderChange change : reading.changes().of(order.name())) {
-            String named = "change " + change.number() + ", which is " + change.state().written();
+            String named =
+                    "change " + change.number() + ", which is " + change.state().written();
             if (change.state() == ChangeState.PROPOSED) {
                 points.add(HoldPoint.firm(
                         named,
@@ -288,7 +292,8 @@ public final class HoldPoints {
                 .map(OrderChange::stands)
                 .reduce((one, other) -> other)
                 .orElseGet(() -> reading.orders().quotations(order.name()).stream()
-                        .filter(quoted -> quoted.version() == (order.confirmed() > 0 ? order.confirmed() : order.version()))
+                        .filter(quoted ->
+                                quoted.version() == (order.confirmed() > 0 ? order.confirmed() : order.version()))
                         .map(QuotedVersion::stands)
                         .findFirst()
                         .orElse(new Frozen("", "", "", "", "", "", "")));

@@ -62,7 +62,8 @@ public record KeptFinding(String by, String severity, String kind, String subjec
             return List.of();
         }
         Faults faults = new Faults();
-        Outcome<List<KeptFinding>> read = JsonFile.parse(hash, reading.contents().of(hash))
+        Outcome<List<KeptFinding>> read = JsonFile.parse(
+                        hash, reading.contents().of(hash))
                 .then(json -> faults.orElse(ObjectReader.of(json, faults).list("findings", KeptFinding::read)));
         if (read instanceof Outcome.Sound<List<KeptFinding>> sound) {
             return sound.value();

@@ -75,8 +75,9 @@ final class Kitted {
     /** What the stores are asked for, each so many days before the kit is due. */
     static List<KitNeed> needs(KitInWork kit) {
         OrderNeeds needs = OrderNeeds.of(kit, StoresNow.empty(kit.today()));
-        SortedMap<KitNeed, BigDecimal> sums = new TreeMap<>(
-                Comparator.comparing(KitNeed::part).thenComparing(KitNeed::finish).thenComparing(KitNeed::daysBefore));
+        SortedMap<KitNeed, BigDecimal> sums = new TreeMap<>(Comparator.comparing(KitNeed::part)
+                .thenComparing(KitNeed::finish)
+                .thenComparing(KitNeed::daysBefore));
         needs.needs()
                 .forEach(need -> sums.merge(
                         new KitNeed(

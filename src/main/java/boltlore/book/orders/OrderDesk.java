@@ -198,9 +198,7 @@ public final class OrderDesk {
                             .filter(point -> !passes || !point.mayBeReleased())
                             .map(point -> point.fault(name))
                             .toList();
-                    return held.isEmpty()
-                            ? moved(writing, now, to, points, reason)
-                            : Outcome.faulty(held);
+                    return held.isEmpty() ? moved(writing, now, to, points, reason) : Outcome.faulty(held);
                 }));
     }
 

@@ -65,7 +65,8 @@ public record BarNeed(
 
     private static BarNeed of(MaterialCuts cuts, List<KitInWork> kits, Catalogue catalogue) {
         String material = cuts.material().name();
-        List<KitInWork> asking = kits.stream().filter(kit -> cuts(kit, material)).toList();
+        List<KitInWork> asking =
+                kits.stream().filter(kit -> cuts(kit, material)).toList();
         return new BarNeed(
                 material,
                 cuts.pieces(),
@@ -75,13 +76,18 @@ public record BarNeed(
                         .collect(Collectors.groupingBy(SawnBar::lengthMm, TreeMap::new, Collectors.counting())),
                 cuts.cost(),
                 catalogue.workshop().currency().getCurrencyCode(),
-                asking.stream().map(kit -> neededOn(kit, material)).min(LocalDate::compareTo).orElseThrow(),
+                asking.stream()
+                        .map(kit -> neededOn(kit, material))
+                        .min(LocalDate::compareTo)
+                        .orElseThrow(),
                 asking.stream().map(kit -> kit.order().name()).toList());
     }
 
     private static boolean cuts(KitInWork kit, String material) {
-        return kit.bill().all().anyMatch(item -> item.part().making().cuts().stream()
-                .anyMatch(cut -> cut.material().equals(material)));
+        return kit.bill()
+                .all()
+                .anyMatch(item -> item.part().making().cuts().stream()
+                        .anyMatch(cut -> cut.material().equals(material)));
     }
 
     private static LocalDate neededOn(KitInWork kit, String material) {
@@ -105,7 +111,9 @@ public record BarNeed(
                 .map(each -> each.getValue() + " of " + Digits.plain(each.getKey()) + " mm")
                 .collect(Collectors.joining(", "));
         return material + ": " + pieces + " pieces; " + fromRack + " from the rack; "
-                + (buy.isEmpty() ? "nothing to buy" : "to buy: " + buy + " (" + currency + " " + cost.toPlainString() + ")")
+                + (buy.isEmpty()
+                        ? "nothing to buy"
+                        : "to buy: " + buy + " (" + currency + " " + cost.toPlainString() + ")")
                 + ", pieces ready by " + neededOn + "; for " + String.join(", ", orders);
     }
 }

@@ -86,13 +86,16 @@ public final class ChangeWork {
     /** Of each line what the order has got above what it asks for, what came last first. */
     private static List<Issued> surplus(Reading reading, KitInWork kit) {
         Map<String, BigDecimal> over = new TreeMap<>();
-        List<Issued> issued = new ArrayList<>(reading.stock().issuedTo(kit.order().name()));
+        List<Issued> issued =
+                new ArrayList<>(reading.stock().issuedTo(kit.order().name()));
         issued.forEach(each -> over.merge(PickDesk.key(each), each.quantity(), BigDecimal::add));
-        PickLine.of(reading, kit).forEach(line -> over.computeIfPresent(line.key(), (key, got) -> got.subtract(line.wanted())));
+        PickLine.of(reading, kit)
+                .forEach(line -> over.computeIfPresent(line.key(), (key, got) -> got.subtract(line.wanted())));
         List<Issued> surplus = new ArrayList<>();
         for (int i = issued.size() - 1; i >= 0; i--) {
             Issued each = issued.get(i);
-            BigDecimal some = over.getOrDefault(PickDesk.key(each), BigDecimal.ZERO).min(each.quantity());
+            BigDecimal some =
+                    over.getOrDefault(PickDesk.key(each), BigDecimal.ZERO).min(each.quantity());
             if (some.signum() > 0) {
                 surplus.add(new Issued(each.held(), some, each.order(), each.instead(), each.concession()));
                 over.merge(PickDesk.key(each), some.negate(), BigDecimal::add);
@@ -103,7 +106,8 @@ public final class ChangeWork {
 
     private static SortedMap<String, BigDecimal> cut(Reading reading, KitInWork kit, OrderChange change) {
         SortedMap<String, BigDecimal> cut = new TreeMap<>();
-        Map<Piece, SortedMap<String, BigDecimal>> work = reading.changes().workOn(kit.order().name());
+        Map<Piece, SortedMap<String, BigDecimal>> work =
+                reading.changes().workOn(kit.order().name());
         OrderDesk.standing(reading, kit.order().name())
                 .then(standing -> Outcome.sound(ChangeEffect.of(reading, standing, change)))
                 .then(effect -> {
@@ -131,23 +135,26 @@ public final class ChangeWork {
      */
     public Outcome<Written<Undone>> carry(KitInWork kit, int number, List<CutPieces> cut, String reason) {
         String name = kit.order().name();
-        return book.write(by, writing -> accepted(writing, name, number).then(change -> {
-            Undone undone = of(writing, kit, change);
-            List<Fault> faults = decided(name, undone.cut(), cut);
-            if (!faults.isEmpty()) {
-                return Outcome.faulty(faults);
-            }
-            String why = reason.isBlank() ? "change " + number : reason;
-            surplus(writing, kit).forEach(issued -> PickDesk.giveBack(writing, kit, issued, "", why));
-            undone.queued()
-                    .forEach(piece -> writing.add(
-                            new Coating(piece.piece(), name, piece.part(), piece.finish(), Coat.WITHDRAWN, ""), why));
-            cut.forEach(pieces -> cut(writing, name, pieces, change, why));
-            if (!writing.shop().pieces(List.of(), name).isEmpty()) {
-                CoatDesk.queue(writing, kit);
-            }
-            return Outcome.sound(undone);
-        }));
+        return book.write(
+                by,
+                writing -> accepted(writing, name, number).then(change -> {
+                    Undone undone = of(writing, kit, change);
+                    List<Fault> faults = decided(name, undone.cut(), cut);
+                    if (!faults.isEmpty()) {
+                        return Outcome.faulty(faults);
+                    }
+                    String why = reason.isBlank() ? "change " + number : reason;
+                    surplus(writing, kit).forEach(issued -> PickDesk.giveBack(writing, kit, issued, "", why));
+                    undone.queued()
+                            .forEach(piece -> writing.add(
+                                    new Coating(piece.piece(), name, piece.part(), piece.finish(), Coat.WITHDRAWN, ""),
+                                    why));
+                    cut.forEach(pieces -> cut(writing, name, pieces, change, why));
+                    if (!writing.shop().pieces(List.of(), name).isEmpty()) {
+                        CoatDesk.queue(writing, kit);
+                    }
+                    return Outcome.sound(undone);
+                }));
     }
 
     private static Outcome<OrderChange> accepted(Reading reading, String name, int number) {
@@ -200,7 +207,13 @@ public final class ChangeWork {
                 .findFirst()
                 .orElse("");
         writing.add(
-                new Worked(order, pieces.part(), revision, finish, CUT, pieces.quantity().negate()),
+                new Worked(
+                        order,
+                        pieces.part(),
+                        revision,
+                        finish,
+                        CUT,
+                        pieces.quantity().negate()),
                 pieces.to() == To.SCRAP ? why + ": scrapped" : why);
     }
 }

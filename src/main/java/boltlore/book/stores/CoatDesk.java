@@ -89,7 +89,10 @@ public final class CoatDesk {
     /** Pieces of an order that may leave the queue, because its kit does not ask for them, or for fewer. */
     static List<Piece> notAsked(Reading reading, KitInWork kit) {
         SortedMap<PartInFinish, Integer> asked = pieces(kit);
-        Map<PartInFinish, List<Piece>> alive = reading.shop().pieces(List.of(), kit.order().name()).stream()
+        Map<PartInFinish, List<Piece>> alive = reading
+                .shop()
+                .pieces(List.of(), kit.order().name())
+                .stream()
                 .filter(CoatDesk::isAlive)
                 .collect(Collectors.groupingBy(
                         piece -> new PartInFinish(piece.part(), piece.finish()), TreeMap::new, Collectors.toList()));

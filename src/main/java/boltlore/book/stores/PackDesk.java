@@ -40,7 +40,12 @@ public final class PackDesk {
      * @param counted what was counted last, or null where nobody has counted it, or the kit asks for another number since
      */
     public record InBag(
-            String bag, String part, String finish, String unit, BigDecimal wanted, @Nullable BigDecimal counted) {
+            String bag,
+            String part,
+            String finish,
+            String unit,
+            BigDecimal wanted,
+            @Nullable BigDecimal counted) {
 
         public boolean right() {
             return counted != null && counted.compareTo(wanted) == 0;
@@ -75,13 +80,13 @@ public final class PackDesk {
     }
 
     private static InBag together(InBag one, InBag other) {
-        return new InBag(one.bag(), one.part(), one.finish(), one.unit(), one.wanted().add(other.wanted()), null);
+        return new InBag(
+                one.bag(), one.part(), one.finish(), one.unit(), one.wanted().add(other.wanted()), null);
     }
 
     private static InBag counted(InBag one, @Nullable BagCounted count) {
         boolean same = count != null && count.wanted().compareTo(one.wanted()) == 0;
-        return new InBag(
-                one.bag(), one.part(), one.finish(), one.unit(), one.wanted(), same ? count.counted() : null);
+        return new InBag(one.bag(), one.part(), one.finish(), one.unit(), one.wanted(), same ? count.counted() : null);
     }
 
     /** So much of a part was counted in a bag. */
@@ -90,8 +95,8 @@ public final class PackDesk {
     /** Keeps counts, all of them or none, whether they are right or not: a wrong one holds the kit until it is counted again. */
     public Outcome<Written<List<InBag>>> count(KitInWork kit, List<Count> counts, String reason) {
         return book.write(by, writing -> {
-            Map<String, InBag> bags =
-                    bags(writing, kit).stream().collect(Collectors.toMap(InBag::key, one -> one, (a, b) -> a, TreeMap::new));
+            Map<String, InBag> bags = bags(writing, kit).stream()
+                    .collect(Collectors.toMap(InBag::key, one -> one, (a, b) -> a, TreeMap::new));
             return PickDesk.owed(writing, kit)
                     .then(owed -> Outcome.all(counts.stream()
                             .map(count -> count(writing, kit, bags, count, reason))
@@ -114,11 +119,9 @@ public final class PackDesk {
                     "'boltlore pick bags " + kit.order().name() + "' lists them."));
         }
         writing.add(
-                new BagCounted(
-                        kit.order().name(), bag.bag(), bag.part(), bag.finish(), bag.wanted(), count.counted()),
+                new BagCounted(kit.order().name(), bag.bag(), bag.part(), bag.finish(), bag.wanted(), count.counted()),
                 reason);
-        return Outcome.sound(new InBag(
-                bag.bag(), bag.part(), bag.finish(), bag.unit(), bag.wanted(), count.counted()));
+        return Outcome.sound(new InBag(bag.bag(), bag.part(), bag.finish(), bag.unit(), bag.wanted(), count.counted()));
     }
 
     /**

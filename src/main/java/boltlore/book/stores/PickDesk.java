@@ -184,7 +184,8 @@ public final class PickDesk {
                 Issued one = got.get(i);
                 BigDecimal some = one.quantity().min(left);
                 left = left.subtract(some);
-                giveBack(writing, kit, new Issued(one.held(), some, one.order(), one.instead(), ""), held.bin(), reason);
+                giveBack(
+                        writing, kit, new Issued(one.held(), some, one.order(), one.instead(), ""), held.bin(), reason);
             }
             String key = Stock.key(instead.isEmpty() ? held.part() : instead, held.finish());
             return lines(writing, kit, key).map(Outcome::sound).orElseGet(() -> Outcome.sound(gone(kit, held)));
@@ -194,8 +195,8 @@ public final class PickDesk {
     /** Gives back all that an order has got. */
     public Outcome<Written<List<Held>>> backAll(KitInWork kit, String reason) {
         if (reason.isBlank()) {
-            return Outcome.faulty(Fault.of(
-                    "order " + kit.order().name(), "no reason", "why all of it comes back", "Add --reason."));
+            return Outcome.faulty(
+                    Fault.of("order " + kit.order().name(), "no reason", "why all of it comes back", "Add --reason."));
         }
         return book.write(
                 by,

@@ -71,7 +71,9 @@ public record PickLine(
 
     /** Parts that service orders have added to the kit. */
     private static Map<Part, BigDecimal> serviceParts(Reading reading, KitInWork kit) {
-        Map<PartNumber, Part> parts = kit.once(PartsToday.class, any -> new PartsToday(kit.catalogue().parts())).parts();
+        Map<PartNumber, Part> parts = kit.once(
+                        PartsToday.class, any -> new PartsToday(kit.catalogue().parts()))
+                .parts();
         Map<Part, BigDecimal> added = new LinkedHashMap<>();
         reading.changes().of(kit.order().name()).stream()
                 .filter(change -> change.asker().equals(OrderChange.SERVICE))

@@ -14,7 +14,13 @@ import java.util.List;
  * @param signedIn whether there is a session to end
  */
 public record Head(
-        String title, String room, List<Entrance> rooms, String token, String once, List<String> refused, Call call,
+        String title,
+        String room,
+        List<Entrance> rooms,
+        String token,
+        String once,
+        List<String> refused,
+        Call call,
         boolean signedIn) {
 
     /** A room in the row of rooms. */

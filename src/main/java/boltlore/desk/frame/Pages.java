@@ -31,7 +31,14 @@ final class Pages {
                 .map(each -> new Head.Entrance(each.path(), each.says()))
                 .toList();
         Head head = new Head(
-                shown.title(), room, entrances, reader.token(), Guard.random(), shown.refused(), call, reader.signedIn());
+                shown.title(),
+                room,
+                entrances,
+                reader.token(),
+                Guard.random(),
+                shown.refused(),
+                call,
+                reader.signedIn());
         StringOutput out = new StringOutput();
         engine.render(shown.template(), Map.of("head", head, "page", shown.page()), out);
         return out.toString();

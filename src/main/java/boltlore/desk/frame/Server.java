@@ -60,7 +60,8 @@ public final class Server implements AutoCloseable {
         this.log = log;
         Access.Outside outside = access.outside();
         this.guard = new Guard(outside != null);
-        this.signIn = new SignIn(outside == null ? null : outside.roles(), () -> by.get().at());
+        this.signIn = new SignIn(
+                outside == null ? null : outside.roles(), () -> by.get().at());
         this.pages = new Pages(rooms);
         SslContextFactory.@Nullable Server tls = outside == null ? null : Tls.of(outside);
         this.javalin = Javalin.create(config -> configure(config, tls));
@@ -122,7 +123,8 @@ public final class Server implements AutoCloseable {
     private void failures(JavalinConfig config) {
         config.routes.exception(
                 Guard.Refused.class, (refused, context) -> tell(context, refused.status(), refused.says()));
-        config.routes.exception(DoneBefore.class, (done, context) -> context.redirect(from(context), HttpStatus.SEE_OTHER));
+        config.routes.exception(
+                DoneBefore.class, (done, context) -> context.redirect(from(context), HttpStatus.SEE_OTHER));
         config.routes.exception(BookLost.class, (lost, context) -> tell(context, 503, Sentences.of(lost.fault())));
         config.routes.exception(
                 HttpResponseException.class, (answer, context) -> tell(context, answer.getStatus(), says(answer)));
@@ -148,9 +150,8 @@ public final class Server implements AutoCloseable {
     private Set<String> hosts() {
         int port = javalin.port();
         Access.Outside outside = access.outside();
-        Stream<String> names = outside == null
-                ? Stream.of(Access.LOOP_BACK, "localhost", "[::1]")
-                : outside.names().stream();
+        Stream<String> names =
+                outside == null ? Stream.of(Access.LOOP_BACK, "localhost", "[::1]") : outside.names().stream();
         return names.flatMap(name -> outside != null && port == HTTPS
                         ? Stream.of(name, name + ":" + port)
                         : Stream.of(name + ":" + port))
@@ -183,7 +184,8 @@ public final class Server implements AutoCloseable {
             context.redirect(done.path(), HttpStatus.SEE_OTHER);
         } else if (answer instanceof Answer.Handed handed) {
             context.contentType(Handed.type(handed.file().name()));
-            context.header("Content-Disposition", Handed.disposition(handed.file().name()));
+            context.header(
+                    "Content-Disposition", Handed.disposition(handed.file().name()));
             context.result(handed.file().content());
         } else if (answer instanceof Answer.Missing missing) {
             tell(context, 404, missing.says());
@@ -206,7 +208,9 @@ public final class Server implements AutoCloseable {
     private Pages.Reader head(Context context) {
         String token = context.attribute(Guard.TOKEN);
         return new Pages.Reader(
-                token == null ? "" : token, signIn.roles(context), signIn.who(context).isPresent());
+                token == null ? "" : token,
+                signIn.roles(context),
+                signIn.who(context).isPresent());
     }
 
     /**
@@ -214,16 +218,13 @@ public final class Server implements AutoCloseable {
      * another.
      */
     private static String once(Context context, Map<String, List<String>> said) {
-        return context.method().equals(HandlerType.POST)
-                ? Guard.hash(context.path() + " " + new TreeMap<>(said))
-                : "";
+        return context.method().equals(HandlerType.POST) ? Guard.hash(context.path() + " " + new TreeMap<>(said)) : "";
     }
 
     private void tell(Context context, int status, String says) {
         context.status(status);
         context.html(pages.failed(
-                status == 404 ? "Nothing here" : "Not done",
-                says, head(context), call(context, Map.of())));
+                status == 404 ? "Nothing here" : "Not done", says, head(context), call(context, Map.of())));
     }
 
     /** What was asked or said may be personal: of a failure only its number, its page and its place in the program are told. */

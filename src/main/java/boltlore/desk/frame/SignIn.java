@@ -38,14 +38,17 @@ public final class SignIn {
     /** Sends whoever has not signed in to do so first; the guard has looked at the request before. */
     void look(Context context) {
         Sessions all = sessions;
-        if (all == null || context.path().startsWith("/assets/") || context.path().equals(PATH)) {
+        if (all == null
+                || context.path().startsWith("/assets/")
+                || context.path().equals(PATH)) {
             return;
         }
         Optional<Sessions.Signed> who = all.who(key(context));
         if (who.isPresent()) {
             context.attribute(SIGNED, who.get());
         } else if (context.method().equals(HandlerType.GET)) {
-            context.redirect(PATH + "?to=" + URLEncoder.encode(context.path(), StandardCharsets.UTF_8), HttpStatus.SEE_OTHER);
+            context.redirect(
+                    PATH + "?to=" + URLEncoder.encode(context.path(), StandardCharsets.UTF_8), HttpStatus.SEE_OTHER);
             context.skipRemainingHandlers();
         } else {
             throw new Guard.Refused(403, "Your session has ended; sign in and send it again. Nothing was changed.");

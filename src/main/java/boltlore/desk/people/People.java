@@ -58,7 +58,8 @@ public final class People {
     public Optional<Set<Role>> roles(String name, String password) {
         Optional<User> found = book.read(reading -> reading.deskUsers().find(name));
         String hash = found.map(User::password).orElse(nobody);
-        boolean right = password.length() <= LONGEST && Password.check(password, hash).with(HASHING);
+        boolean right =
+                password.length() <= LONGEST && Password.check(password, hash).with(HASHING);
         return right && found.isPresent() ? Optional.of(roles(found.get())) : Optional.empty();
     }
 

@@ -23,7 +23,12 @@ final class Ahead {
 
     private final Choosings choosings;
     private final ThreadPoolExecutor executor = new ThreadPoolExecutor(
-            1, 1, 1, TimeUnit.MINUTES, new NewestFirst(), work -> {
+            1,
+            1,
+            1,
+            TimeUnit.MINUTES,
+            new NewestFirst(),
+            work -> {
                 Thread thread = new Thread(work, "working ahead");
                 thread.setDaemon(true);
                 thread.setPriority(Thread.MIN_PRIORITY);
@@ -58,15 +63,17 @@ final class Ahead {
     }
 
     private static List<String> answers(Card.@Nullable Question question) {
-        return question == null ? List.of() : question.answers().stream().map(Card.Answer::value).toList();
+        return question == null
+                ? List.of()
+                : question.answers().stream().map(Card.Answer::value).toList();
     }
 
     private void card(Draft draft, LocalDate today, OptionName option, String value) {
         Order answered = new OrderBuilder(draft.order())
                 .choices(draft.order().choices().with(option, value))
                 .build();
-        Draft after = new Draft(
-                draft.standing(), answered, draft.customer(), draft.newest(), draft.earlier(), draft.last());
+        Draft after =
+                new Draft(draft.standing(), answered, draft.customer(), draft.newest(), draft.earlier(), draft.last());
         choosings.with(answered, today, choosing -> {
             if (choosing.chooser().standing(answered.choices()) instanceof ChoiceState.Sound standing) {
                 new CardMaker(after, choosing, standing).card("");

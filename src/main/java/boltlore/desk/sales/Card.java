@@ -53,8 +53,7 @@ public record Card(
     public record Settled(String asks, String says, String option) {}
 
     /** A question with its answers; the closed ones stand below. */
-    public record Question(
-            String option, String asks, String currency, List<Answer> answers, List<Closed> closed) {}
+    public record Question(String option, String asks, String currency, List<Answer> answers, List<Closed> closed) {}
 
     /**
      * What an answer changes.
@@ -63,7 +62,14 @@ public record Card(
      * @param closes what it rules out, in words; empty where it rules out nothing
      */
     public record Answer(
-            String value, String says, boolean usual, boolean chosen, String price, String kg, String days, String closes) {}
+            String value,
+            String says,
+            boolean usual,
+            boolean chosen,
+            String price,
+            String kg,
+            String days,
+            String closes) {}
 
     /** An answer that cannot be given any more, and why. */
     public record Closed(String value, String says) {}

@@ -123,8 +123,8 @@ final class CardMaker {
                 all.add(new Card.Settled(asks(option), says, option.name().text()));
             } else if (forced.isPresent()) {
                 Choice left = new Choice(option.name(), forced.get().value());
-                String why = words.forced(
-                        left, choosing.chooser().whyForced(standing.choices(), left, importance(draft)));
+                String why =
+                        words.forced(left, choosing.chooser().whyForced(standing.choices(), left, importance(draft)));
                 all.add(new Card.Settled(asks(option), why, ""));
             }
         }
@@ -138,10 +138,10 @@ final class CardMaker {
 
     /** One of several answers of a group is a question of its own: with it, or without. */
     private Card.Question question(Option option) {
-        ChoiceState.Sound open = choosing.chooser().standing(order.choices().without(option.name()))
-                        instanceof ChoiceState.Sound without
-                ? without
-                : standing;
+        ChoiceState.Sound open =
+                choosing.chooser().standing(order.choices().without(option.name())) instanceof ChoiceState.Sound without
+                        ? without
+                        : standing;
         List<Card.Answer> answers = new ArrayList<>();
         List<Card.Closed> closed = new ArrayList<>();
         String currency = "";
@@ -154,9 +154,7 @@ final class CardMaker {
             } else {
                 closed.add(new Card.Closed(
                         value.value(),
-                        words.closed(
-                                choice,
-                                choosing.chooser().whyClosed(open.choices(), choice, importance(draft)))));
+                        words.closed(choice, choosing.chooser().whyClosed(open.choices(), choice, importance(draft)))));
             }
         }
         return new Card.Question(option.name().text(), asks(option), currency, answers, closed);
@@ -175,7 +173,11 @@ final class CardMaker {
         BestKit kit = effect.after();
         return kit == null
                 ? ""
-                : kit.pricing().quotation().map(Quotation::currency).map(Currency::getCurrencyCode).orElse("");
+                : kit.pricing()
+                        .quotation()
+                        .map(Quotation::currency)
+                        .map(Currency::getCurrencyCode)
+                        .orElse("");
     }
 
     private Card.Answer answer(Option option, OptionValue value, Effect effect) {
@@ -189,7 +191,10 @@ final class CardMaker {
                 value.value(),
                 value.says().english(),
                 value.value().equals(option.usual()),
-                order.choices().value(option.name()).filter(value.value()::equals).isPresent(),
+                order.choices()
+                        .value(option.name())
+                        .filter(value.value()::equals)
+                        .isPresent(),
                 price,
                 kg,
                 days,
@@ -257,9 +262,7 @@ final class CardMaker {
                         AskedHead.BRACKETS.command(),
                         "Brackets that support nothing in this kit",
                         unused + ".",
-                        List.of(
-                                new Card.Fact("out", "Leave them out"),
-                                new Card.Fact("keep", "Keep them for later"))));
+                        List.of(new Card.Fact("out", "Leave them out"), new Card.Fact("keep", "Keep them for later"))));
             }
         }
         for (Measure measure : family().measures()) {

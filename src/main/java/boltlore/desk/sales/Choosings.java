@@ -107,8 +107,8 @@ final class Choosings {
     private Choosing begin(Terms terms, SoldAlike sold) {
         Deadline time = Deadline.in(LONGEST.toNanos(), System::nanoTime);
         Chooser chooser = new Chooser(terms.rest().choices().family());
-        BestKits best = new BestKits(
-                bench.resolver().resolver(), terms.rest(), new QuoteRequest(terms.on(), null, null), time);
+        BestKits best =
+                new BestKits(bench.resolver().resolver(), terms.rest(), new QuoteRequest(terms.on(), null, null), time);
         return new Choosing(chooser, best, new Repairer(chooser, best), new QuestionOrder(chooser), time, sold.known);
     }
 }

@@ -77,9 +77,8 @@ public final class ComparePages {
             return new Answer.Missing(Sentences.of(differ.faults()).get(0));
         }
         VersionsDiffer between = sound.value();
-        List<Part> parts = between.kit().changes().stream()
-                .map(ComparePages::part)
-                .toList();
+        List<Part> parts =
+                between.kit().changes().stream().map(ComparePages::part).toList();
         return Answer.page(
                 order + ": what changed from version " + (after - 1) + " to " + after,
                 "sales/versions-differ.jte",
@@ -98,10 +97,7 @@ public final class ComparePages {
 
     private static Part part(KitDifference.Change change) {
         return new Part(
-                change.piece().toString(),
-                change.unit(),
-                Digits.plain(change.before()),
-                Digits.plain(change.after()));
+                change.piece().toString(), change.unit(), Digits.plain(change.before()), Digits.plain(change.after()));
     }
 
     private static String net(Offer offer) {
@@ -144,8 +140,7 @@ public final class ComparePages {
     }
 
     private Outcome<KitInWork> kit(Call call, String order) {
-        Outcome<OrderStanding> standing =
-                workshop.book().read((Reading reading) -> OrderDesk.standing(reading, order));
+        Outcome<OrderStanding> standing = workshop.book().read((Reading reading) -> OrderDesk.standing(reading, order));
         return standing.then(found -> kits.of(found, call.today()));
     }
 
@@ -158,7 +153,9 @@ public final class ComparePages {
         List<Part> parts = Comparison.of(first.bill(), second.bill()).changes().entrySet().stream()
                 .map(change -> new Part(
                         change.getKey().part() + " rev. " + change.getKey().revision()
-                                + (change.getKey().finish().isEmpty() ? "" : ", " + change.getKey().finish()),
+                                + (change.getKey().finish().isEmpty()
+                                        ? ""
+                                        : ", " + change.getKey().finish()),
                         first.catalogue().part(change.getKey().part()).unit(),
                         Digits.plain(change.getValue().before()),
                         Digits.plain(change.getValue().after())))
@@ -181,7 +178,11 @@ public final class ComparePages {
     }
 
     private static String mass(OrderPricing pricing) {
-        return pricing.costed().totals().massKg().setScale(1, RoundingMode.HALF_UP).toPlainString() + " kg";
+        return pricing.costed()
+                        .totals()
+                        .massKg()
+                        .setScale(1, RoundingMode.HALF_UP)
+                        .toPlainString() + " kg";
     }
 
     private static String says(KitInWork kit, String asks) {

@@ -18,8 +18,8 @@ public record ContradictedPage(String number, String seen, String says, List<Ope
 
     static Answer.Shown of(Draft draft, Choosing choosing) {
         ConflictWords words = new ConflictWords(draft.order().choices().family());
-        String says = words.contradiction(
-                choosing.chooser().conflict(draft.order().choices(), CardMaker.importance(draft)));
+        String says =
+                words.contradiction(choosing.chooser().conflict(draft.order().choices(), CardMaker.importance(draft)));
         return Answer.page(
                 draft.order().name(),
                 "sales/contradicted.jte",

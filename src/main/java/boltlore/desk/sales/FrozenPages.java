@@ -25,8 +25,7 @@ public final class FrozenPages {
     }
 
     /** What stands on the page. */
-    public record Page(
-            String number, List<Card.Fact> facts, List<Card.Settled> settled, List<Card.Version> versions) {}
+    public record Page(String number, List<Card.Fact> facts, List<Card.Settled> settled, List<Card.Version> versions) {}
 
     Answer.Shown page(Draft draft) {
         OrderStanding standing = draft.standing();
@@ -47,13 +46,11 @@ public final class FrozenPages {
         if (!standing.due().isEmpty()) {
             facts.add(new Card.Fact("Due", standing.due()));
         }
-        List<Card.Version> versions = workshop
-                .book()
-                .read(reading -> reading.orders().quotations(standing.name())).stream()
-                .map(each -> version(each, draft))
-                .toList();
-        return Answer.page(
-                standing.name(), "sales/frozen.jte", new Page(standing.name(), facts, settled, versions));
+        List<Card.Version> versions =
+                workshop.book().read(reading -> reading.orders().quotations(standing.name())).stream()
+                        .map(each -> version(each, draft))
+                        .toList();
+        return Answer.page(standing.name(), "sales/frozen.jte", new Page(standing.name(), facts, settled, versions));
     }
 
     /** A version, and whether the draft has gone on since. */

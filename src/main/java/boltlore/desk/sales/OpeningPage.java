@@ -36,13 +36,11 @@ public record OpeningPage(String number, String seen, String wanted, String why,
 
     static Answer of(Draft draft, Choosing choosing, Choice wanted) {
         ConflictWords words = new ConflictWords(draft.order().choices().family());
-        Conflict conflict =
-                choosing.chooser().whyClosed(draft.order().choices(), wanted, CardMaker.importance(draft));
+        Conflict conflict = choosing.chooser().whyClosed(draft.order().choices(), wanted, CardMaker.importance(draft));
         List<Way> ways = List.of();
         String says = "";
         try {
-            Opening opening =
-                    choosing.repairer().opening(draft.order().choices(), wanted, CardMaker.importance(draft));
+            Opening opening = choosing.repairer().opening(draft.order().choices(), wanted, CardMaker.importance(draft));
             if (opening instanceof Opening.Repairs repairs) {
                 ways = ways(repairs, List.of(wanted), words);
                 boolean more = repairs.repairs().size() > SHOWN || !repairs.complete();

@@ -174,9 +174,10 @@ public final class OrderPages {
             Choices forced = choosing.chooser().standing(order.choices()) instanceof ChoiceState.Sound before
                     ? before.withForced()
                     : order.choices();
-            Order changed = new OrderBuilder(order).choices(after).settledByDate(byDate).build();
-            return Outcome.sound(new PapersLanguage(workshop.bench().catalogue())
-                    .following(forced, sound.withForced(), changed));
+            Order changed =
+                    new OrderBuilder(order).choices(after).settledByDate(byDate).build();
+            return Outcome.sound(
+                    new PapersLanguage(workshop.bench().catalogue()).following(forced, sound.withForced(), changed));
         });
     }
 
@@ -213,7 +214,11 @@ public final class OrderPages {
                         shown.apply(AskedHead.PARTNER),
                         shown.apply(AskedHead.DISCOUNT),
                         shown.apply(AskedHead.LANGUAGE),
-                        List.copyOf(workshop.bench().catalogue().workshop().partners().keySet()),
+                        List.copyOf(workshop.bench()
+                                .catalogue()
+                                .workshop()
+                                .partners()
+                                .keySet()),
                         List.copyOf(workshop.bench().catalogue().workshop().languages())));
     }
 
@@ -251,7 +256,9 @@ public final class OrderPages {
     private static Outcome<Order> kept(Order said, Draft draft) {
         return Outcome.sound(
                 said.customer().equals(draft.customer())
-                        ? new OrderBuilder(said).customer(draft.order().customer()).build()
+                        ? new OrderBuilder(said)
+                                .customer(draft.order().customer())
+                                .build()
                         : said);
     }
 
@@ -289,7 +296,6 @@ public final class OrderPages {
 
     private Answer confirm(Call call) {
         return finished(
-                call,
-                new OrderDesk(workshop.book(), call.by()).confirm(call.path("order"), null, call.said("reason")));
+                call, new OrderDesk(workshop.book(), call.by()).confirm(call.path("order"), null, call.said("reason")));
     }
 }

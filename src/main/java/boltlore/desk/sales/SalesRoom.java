@@ -82,7 +82,10 @@ public final class SalesRoom implements Room {
         return Answer.page(
                 "A new order",
                 "sales/new.jte",
-                new Blank(nextNumber(), families, List.copyOf(catalogue.workshop().partners().keySet())));
+                new Blank(
+                        nextNumber(),
+                        families,
+                        List.copyOf(catalogue.workshop().partners().keySet())));
     }
 
     /**
@@ -116,7 +119,9 @@ public final class SalesRoom implements Room {
         if (family == null) {
             return blank(call).refusing(List.of("Say which kit it is."));
         }
-        Order empty = new OrderBuilder(Choices.of(family, Map.of())).placed(call.today()).build();
+        Order empty = new OrderBuilder(Choices.of(family, Map.of()))
+                .placed(call.today())
+                .build();
         Outcome<Written<OrderStanding>> begun = new HeadForm(workshop.bench().catalogue())
                 .said(call, empty)
                 .then(order -> new DraftDesk(workshop.book(), call.by()).begin(order));

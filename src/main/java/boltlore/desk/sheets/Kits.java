@@ -32,10 +32,9 @@ public final class Kits {
 
     /** The kit as it was frozen, or of an open order by the catalogue as it is now; faulty with all that stops it. */
     public Outcome<KitInWork> of(OrderStanding standing, LocalDate today) {
-        return workshop.book().read(reading ->
-                standing.state().frozen()
-                        ? FrozenKits.in(reading, workshop.bench(), today)
-                                .then(kits -> kits.of(standing))
+        return workshop.book()
+                .read(reading -> standing.state().frozen()
+                        ? FrozenKits.in(reading, workshop.bench(), today).then(kits -> kits.of(standing))
                         : DraftDesk.draft(reading, workshop.bench(), standing.name())
                                 .then(draft -> open(reading, draft, today)));
     }

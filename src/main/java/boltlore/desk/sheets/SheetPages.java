@@ -76,7 +76,8 @@ public final class SheetPages implements Room {
     /** The workbook, all of it as JSON, and a CSV for each of its tables. */
     private static List<String> files(Report report) {
         Stream<String> tables = Stream.concat(
-                report.tables().map(Table::name).distinct(), Stream.of("facts").filter(some -> !report.facts().isEmpty()));
+                report.tables().map(Table::name).distinct(),
+                Stream.of("facts").filter(some -> !report.facts().isEmpty()));
         return Stream.concat(
                         Stream.of(report.file() + ".xlsx", report.file() + ".json"),
                         tables.map(table -> report.file() + "-" + table + ".csv"))
@@ -116,7 +117,8 @@ public final class SheetPages implements Room {
         }
         List<SheetFile> all = SheetFormats.write(List.of(report));
         return all.stream()
-                .filter(file -> file.name().substring(file.name().lastIndexOf('/') + 1).equals(wanted))
+                .filter(file ->
+                        file.name().substring(file.name().lastIndexOf('/') + 1).equals(wanted))
                 .findFirst()
                 .<Answer>map(Answer.Handed::new)
                 .orElseGet(() -> new Answer.Missing("There is no such file."));

@@ -77,9 +77,10 @@ record Desks(int desks, int written, int there, int repeated, double seconds) {
 
     private static int there(Place place, String run) {
         try (Book book = ((Outcome.Sound<Book>) Book.open(place)).value()) {
-            return book.read(reading -> Math.toIntExact(reading.orders().in(List.of(OrderState.DRAFT), Integer.MAX_VALUE).stream()
-                    .filter(order -> order.name().startsWith(run))
-                    .count()));
+            return book.read(reading ->
+                    Math.toIntExact(reading.orders().in(List.of(OrderState.DRAFT), Integer.MAX_VALUE).stream()
+                            .filter(order -> order.name().startsWith(run))
+                            .count()));
         }
     }
 

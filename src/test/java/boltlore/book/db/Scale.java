@@ -186,7 +186,10 @@ public final class Scale {
         String needs = open ? contents.keep(needs(kit), last + 1) : "";
         Offer offer =
                 new Offer(due, due.plusDays(30), "EUR", new BigDecimal("41000.00"), new BigDecimal("49000.00"), 80);
-        add(handle, new OrderHappening.Quoted(name, 1, offer, new Frozen(content, kept, content, content, content, "", needs)));
+        add(
+                handle,
+                new OrderHappening.Quoted(
+                        name, 1, offer, new Frozen(content, kept, content, content, content, "", needs)));
         // The newest are open still: quoted, ordered, in work.
         if (number > orders - orders / 50) {
             return;
@@ -316,8 +319,9 @@ public final class Scale {
                         reading.needs().forWhom(part(random.nextInt(parts)), "").size())));
         measured.put(
                 "coat queue, 200",
-                middle(i -> book.read(reading ->
-                        reading.shop().queue(List.of(ShopHappening.Coat.WAITING), MOST).size())));
+                middle(i -> book.read(reading -> reading.shop()
+                        .queue(List.of(ShopHappening.Coat.WAITING), MOST)
+                        .size())));
         measured.put(
                 "coat queue, how many stand where",
                 middle(i -> book.read(reading -> reading.shop().counts().size())));
