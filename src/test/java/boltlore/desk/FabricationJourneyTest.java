@@ -17,7 +17,8 @@ class FabricationJourneyTest extends RoomInBrowser {
     void cut() {
         go("/fabrication/cut" + OF_FIRST);
         assertThat(page.locator(".drawing svg").first()).isVisible();
-        Locator heat = page.locator("form[action='/fabrication/cut'] input[name=heat]").first();
+        Locator heat =
+                page.locator("form[action='/fabrication/cut'] input[name=heat]").first();
         heat.fill("H-4711");
         button("All is cut as drawn").click();
 

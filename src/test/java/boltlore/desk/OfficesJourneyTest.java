@@ -30,7 +30,8 @@ class OfficesJourneyTest extends RoomInBrowser {
         press("Enter");
         assertThat(page.locator("h1")).containsText(PART);
         assertThat(page.locator("tbody")).containsText(RoomsBook.FIRST);
-        tabTo(page.locator("a[href*='/engineering/why?order=" + RoomsBook.FIRST + "']").first());
+        tabTo(page.locator("a[href*='/engineering/why?order=" + RoomsBook.FIRST + "']")
+                .first());
         press("Enter");
         assertThat(page.locator("h1")).hasText("Why " + PART + " is in " + RoomsBook.FIRST);
         assertThat(page.locator(".reasons li").count()).isPositive();
@@ -42,10 +43,11 @@ class OfficesJourneyTest extends RoomInBrowser {
         String absent = OpenDesk.catalogue().parts().keySet().stream()
                 .map(number -> number.text())
                 .filter(number -> number.startsWith("PV-"))
-                .filter(number -> DESK.rooms().kit(RoomsBook.FIRST).bill().all().noneMatch(item -> item.part()
-                        .number()
-                        .text()
-                        .equals(number)))
+                .filter(number -> DESK.rooms()
+                        .kit(RoomsBook.FIRST)
+                        .bill()
+                        .all()
+                        .noneMatch(item -> item.part().number().text().equals(number)))
                 .findFirst()
                 .orElseThrow();
         go("/engineering/why?order=" + RoomsBook.FIRST + "&part=" + absent);
@@ -100,11 +102,7 @@ class OfficesJourneyTest extends RoomInBrowser {
         go("/office");
         assertThat(page.locator(".next")).containsText("2 orders are owed: 0 late");
         assertThat(page.locator("h2")).hasText(new String[] {
-            "Late",
-            "Due within two weeks",
-            "Short",
-            "Waiting",
-            "Ordered this month, and what it leaves above full cost"
+            "Late", "Due within two weeks", "Short", "Waiting", "Ordered this month, and what it leaves above full cost"
         });
         assertThat(page.locator("[aria-label='Margin by kit'] tbody tr")).hasCount(1);
         assertThat(page.locator("[aria-label='Margin by kit'] tbody")).not().containsText("100.0 %");

@@ -1,8 +1,5 @@
 package boltlore.desk;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
@@ -12,19 +9,16 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 
 /** What journeys through the rooms share: one desk with orders that are owed, and a browser of their own each. */
-abstract class RoomInBrowser {
+abstract class RoomInBrowser extends InBrowser {
 
     private static final int MOST_TABS = 120;
 
     /** Filled once: quoting and confirming takes longer than most journeys. */
     static final OpenDesk DESK = open();
 
-    private BrowserContext context = null;
     Page page = null;
 
     private static OpenDesk open() {
@@ -52,36 +46,32 @@ abstract class RoomInBrowser {
         }
     }
 
+    @Override
+    OpenDesk desk() {
+        return DESK;
+    }
+
     @BeforeEach
-    void begin() {
-        show(new Browser.NewContextOptions().setViewportSize(1280, 900));
+    void first() {
+        page = page();
     }
 
     void show(Browser.NewContextOptions options) {
-        if (context != null) {
-            context.close();
-        }
-        context = Browsers.chromium().newContext(options);
-        page = context.newPage();
-    }
-
-    @AfterEach
-    void end() {
-        context.close();
-        assertThat(DESK.log()).isEmpty();
+        as(options);
+        page = page();
     }
 
     BrowserContext context() {
-        return context;
+        return page.context();
     }
 
     Page go(String path) {
-        page.navigate(DESK.page(path).toString());
-        return page;
+        return open(path);
     }
 
     Locator button(String says) {
-        return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(says).setExact(true));
+        return page.getByRole(
+                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(says).setExact(true));
     }
 
     /** As somebody without a mouse comes there. */
@@ -106,19 +96,5 @@ abstract class RoomInBrowser {
 
     void press(String key) {
         page.keyboard().press(key);
-    }
-
-    /** By axe-core, as WCAG 2.2 AA has it. */
-    List<String> violations() {
-        return new AxeBuilder(page)
-                        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
-                        .analyze()
-                        .getViolations()
-                        .stream()
-                        .map(rule -> rule.getId() + ": " + rule.getHelp() + " "
-                                + (rule.getNodes().isEmpty()
-                                        ? ""
-                                        : rule.getNodes().get(0).getHtml()))
-                        .toList();
     }
 }

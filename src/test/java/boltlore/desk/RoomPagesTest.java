@@ -73,8 +73,7 @@ class RoomPagesTest extends RoomInBrowser {
 
     @SuppressWarnings("unchecked")
     private List<Form> forms() {
-        List<Map<String, Object>> found = (List<Map<String, Object>>) page.evaluate(
-                """
+        List<Map<String, Object>> found = (List<Map<String, Object>>) page.evaluate("""
                 () => {
                   const seen = new Set();
                   return [...document.querySelectorAll('main form')].filter(form => {
@@ -107,7 +106,8 @@ class RoomPagesTest extends RoomInBrowser {
         SoftAssertions all = new SoftAssertions();
         for (String path : paths) {
             go(path);
-            for (Form form : forms().stream().filter(each -> !each.texts().isEmpty()).toList()) {
+            for (Form form :
+                    forms().stream().filter(each -> !each.texts().isEmpty()).toList()) {
                 APIResponse answer = send(form);
                 all.assertThat(answer.status()).as(form.action()).isIn(200, 404, 422);
                 all.assertThat(answer.text()).as(form.action()).doesNotContain("<script>alert");

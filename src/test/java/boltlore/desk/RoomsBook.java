@@ -46,7 +46,8 @@ final class RoomsBook {
         sound(OrderReader.read(file, bench.catalogue())
                 .then(read -> desk.draft(List.of(read), ""))
                 .then(drafted -> desk.quote(order, bench, new OrderDesk.Asked(null, null), ""))
-                .then(quoted -> desk.confirm(order, LocalDate.now(ZoneId.systemDefault()).plusDays(90), "")));
+                .then(quoted -> desk.confirm(
+                        order, LocalDate.now(ZoneId.systemDefault()).plusDays(90), "")));
     }
 
     KitInWork kit(String order) {
@@ -67,7 +68,8 @@ final class RoomsBook {
             Tracked tracked = line.part().tracked();
             String part = line.part().number().text();
             List<String> serials = tracked == Tracked.SERIAL
-                    ? IntStream.rangeClosed(1, line.left().setScale(0, RoundingMode.UP).intValueExact())
+                    ? IntStream.rangeClosed(
+                                    1, line.left().setScale(0, RoundingMode.UP).intValueExact())
                             .mapToObj(piece -> part + "#" + piece)
                             .toList()
                     : List.of();
@@ -82,15 +84,13 @@ final class RoomsBook {
                 .receive(List.of(arrival(part, "", BigDecimal.valueOf(quantity), "", List.of())), ""));
     }
 
-    private static Arrival arrival(
-            String part, String finish, BigDecimal quantity, String lot, List<String> serials) {
+    private static Arrival arrival(String part, String finish, BigDecimal quantity, String lot, List<String> serials) {
         return new Arrival(part, finish, quantity, "", lot, serials, "", false);
     }
 
     BigDecimal lying(String part) {
-        return book.read(reading -> reading.stock().of(part).stream()
-                .map(row -> row.quantity())
-                .reduce(BigDecimal.ZERO, BigDecimal::add));
+        return book.read(reading ->
+                reading.stock().of(part).stream().map(row -> row.quantity()).reduce(BigDecimal.ZERO, BigDecimal::add));
     }
 
     private static <T> T sound(Outcome<T> outcome) {

@@ -68,8 +68,7 @@ class SentTwiceTest {
     private Form form(String quantity) throws IOException, InterruptedException {
         HttpResponse<String> page = client.send(
                 HttpRequest.newBuilder(desk.page("/stores/receive")).build(), HttpResponse.BodyHandlers.ofString());
-        String cookie =
-                page.headers().firstValue("Set-Cookie").orElseThrow().split(";", 2)[0];
+        String cookie = page.headers().firstValue("Set-Cookie").orElseThrow().split(";", 2)[0];
         Map<String, String> fields = new LinkedHashMap<>();
         Matcher found = FIELD.matcher(page.body());
         while (found.find()) {

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.book.stores.PickLine;
 import boltlore.catalogue.Tracked;
 import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.math.BigDecimal;
@@ -77,10 +76,12 @@ class StoresJourneyTest extends RoomInBrowser {
         String part = line.part().number().text();
         String path = "/stores/line?for=" + RoomsBook.FIRST + "&part=" + part + "&finish=";
         go(path);
-        button("Say that " + line.left().toPlainString() + " " + line.part().unit() + " are short").click();
+        button("Say that " + line.left().toPlainString() + " " + line.part().unit() + " are short")
+                .click();
         assertThat(page.locator(".refused")).containsText("What was found in the bin: found nothing");
         page.locator("#short-reason").fill("the box was empty");
-        button("Say that " + line.left().toPlainString() + " " + line.part().unit() + " are short").click();
+        button("Say that " + line.left().toPlainString() + " " + line.part().unit() + " are short")
+                .click();
         assertThat(page.locator(".facts")).containsText("Told short");
 
         page.locator("#quantity").fill("1");
@@ -137,21 +138,16 @@ class StoresJourneyTest extends RoomInBrowser {
                 && DESK.rooms().lying(each.part().number().text()).compareTo(each.left()) == 0
                 && each.finish().isEmpty());
         String part = line.part().number().text();
-        BrowserContext other = Browsers.chromium().newContext(new Browser.NewContextOptions());
-        try {
-            Page second = other.newPage();
-            String path = "/stores/line?for=" + RoomsBook.FIRST + "&part=" + part + "&finish=";
-            go(path);
-            second.navigate(DESK.page(path).toString());
+        Page second = another(new Browser.NewContextOptions());
+        String path = "/stores/line?for=" + RoomsBook.FIRST + "&part=" + part + "&finish=";
+        go(path);
+        second.navigate(DESK.page(path).toString());
 
-            button("Take it").click();
-            second.locator("form[action='/stores/line/take'] button").click();
+        button("Take it").click();
+        second.locator("form[action='/stores/line/take'] button").click();
 
-            assertThat(page.locator(".told")).containsText("part " + part);
-            assertThat(second.locator(".refused")).containsText("of which 0 are left to pick");
-            assertThat(DESK.rooms().lying(part)).isZero();
-        } finally {
-            other.close();
-        }
+        assertThat(page.locator(".told")).containsText("part " + part);
+        assertThat(second.locator(".refused")).containsText("of which 0 are left to pick");
+        assertThat(DESK.rooms().lying(part)).isZero();
     }
 }

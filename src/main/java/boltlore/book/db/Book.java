@@ -102,8 +102,7 @@ public final class Book implements AutoCloseable {
     public <T> Outcome<Written<T>> write(By by, Function<Writing, Outcome<T>> work) {
         return transactionOutcome(true, handle -> {
             Optional<Entry> last = new Journal(handle).last();
-            Optional<Long> done =
-                    by.once().isEmpty() ? Optional.empty() : new Sent(handle).entry(by.once());
+            Optional<Long> done = by.once().isEmpty() ? Optional.empty() : new Sent(handle).entry(by.once());
             if (done.isPresent()) {
                 throw new DoneBefore(done.get());
             }

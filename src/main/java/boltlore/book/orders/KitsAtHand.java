@@ -60,8 +60,7 @@ public final class KitsAtHand {
         List<OrderStanding> missing = orders.stream()
                 .filter(order -> known(key(reading, order, today)) == null)
                 .toList();
-        Outcome<Integer> resolved =
-                missing.isEmpty() ? Outcome.sound(0) : resolve(reading, missing, today);
+        Outcome<Integer> resolved = missing.isEmpty() ? Outcome.sound(0) : resolve(reading, missing, today);
         return resolved.then(count -> {
             List<Outcome<KitInWork>> all = new ArrayList<>();
             for (OrderStanding order : orders) {

@@ -61,8 +61,7 @@ public final class Margins {
             reading.orders()
                     .find(entry.subject().name())
                     .flatMap(order -> margin(reading, order))
-                    .ifPresent(one ->
-                            byFamily.merge(one.family() + " " + one.currency(), one, Margin::and));
+                    .ifPresent(one -> byFamily.merge(one.family() + " " + one.currency(), one, Margin::and));
         }
         return new ArrayList<>(byFamily.values());
     }

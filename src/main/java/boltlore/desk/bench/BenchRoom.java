@@ -93,8 +93,7 @@ public final class BenchRoom implements Room {
         return Acting.done(
                 call,
                 "/bench",
-                by -> typed.sound()
-                        .then(ok -> new OrderDesk(workshop.book(), by).move(order, OrderState.IN_WORK, "")),
+                by -> typed.sound().then(ok -> new OrderDesk(workshop.book(), by).move(order, OrderState.IN_WORK, "")),
                 this::today);
     }
 

@@ -117,9 +117,10 @@ public final class ShipPages {
                 call,
                 "/bench/pack/" + order,
                 by -> typed.sound()
-                        .then(ok -> workshop.book().read(reading -> kits.of(reading, order, call.today())
-                                .then(kit -> counts(PackDesk.bags(reading, kit), call)
-                                        .then(counts -> Outcome.sound(Map.entry(kit, counts))))))
+                        .then(ok -> workshop.book()
+                                .read(reading -> kits.of(reading, order, call.today())
+                                        .then(kit -> counts(PackDesk.bags(reading, kit), call)
+                                                .then(counts -> Outcome.sound(Map.entry(kit, counts))))))
                         .then(both -> new PackDesk(workshop.book(), by).count(both.getKey(), both.getValue(), why)),
                 this::bags);
     }
@@ -147,7 +148,8 @@ public final class ShipPages {
         Typed typed = new Typed(call);
         String order = call.path("order");
         BigDecimal crates = typed.amount("crates", "Crates");
-        boolean whole = crates.stripTrailingZeros().scale() <= 0 && crates.compareTo(BigDecimal.valueOf(MOST_CRATES)) <= 0;
+        boolean whole =
+                crates.stripTrailingZeros().scale() <= 0 && crates.compareTo(BigDecimal.valueOf(MOST_CRATES)) <= 0;
         if (!whole) {
             typed.fault("Crates", call.said("crates"), "a whole number up to " + MOST_CRATES);
         }

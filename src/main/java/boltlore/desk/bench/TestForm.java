@@ -32,14 +32,20 @@ public final class TestForm {
      * @param replaced values that were replaced by later ones
      */
     public record Row(
-            String key, String tested, String limit, String meter, List<Field> fields, String judged, String replaced) {}
+            String key,
+            String tested,
+            String limit,
+            String meter,
+            List<Field> fields,
+            String judged,
+            String replaced) {}
 
     /**
      * A box to write into.
      *
      * @param says what goes in, where it is not the result itself
      * @param states words that may stand in it; none where a number does
-         * @param known value that was kept last
+     * @param known value that was kept last
      * @param typed what stands in the field
      */
     public record Field(String box, String says, String unit, List<String> states, String known, String typed) {}
@@ -77,7 +83,8 @@ public final class TestForm {
                 words.limit(row),
                 row.instrument().name(),
                 row.boxes().stream().map(box -> field(box, judged, words, call)).toList(),
-                judged.judgement() instanceof Judgement.Missing && judged.readings().isEmpty()
+                judged.judgement() instanceof Judgement.Missing
+                                && judged.readings().isEmpty()
                         ? ""
                         : says(judged, words),
                 judged.retested() ? replaced(judged) : "");

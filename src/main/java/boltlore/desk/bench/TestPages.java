@@ -105,9 +105,9 @@ public final class TestPages {
                         record.passed() ? "passed" : "NOT passed",
                         reading.journal()
                                 .entry(record.entry())
-                                .map(entry -> reading.persons()
-                                                .shown(entry.stamp().person()) + ", "
-                                        + entry.stamp().at())
+                                .map(entry ->
+                                        reading.persons().shown(entry.stamp().person()) + ", "
+                                                + entry.stamp().at())
                                 .orElse("")))
                 .toList();
     }
@@ -120,7 +120,8 @@ public final class TestPages {
                 return new Answer.Missing(String.join(" ", Sentences.of(tested.faults())));
             }
             Tested of = sound.value();
-            List<boltlore.trades.testing.Reading> typed = TypedReadings.of(call, of.plan(), call.by().name());
+            List<boltlore.trades.testing.Reading> typed =
+                    TypedReadings.of(call, of.plan(), call.by().name());
             Verdict verdict = Judge.judge(of.plan(), together(of, typed), call.today());
             String says = of.plan()
                     .row(call.said("row"))
@@ -150,7 +151,8 @@ public final class TestPages {
                         .then(ok -> workshop.book().read(reading -> readings(reading, call, who)))
                         .then(record -> {
                             Verdict verdict = Judge.judge(record.plan(), record.readings(), call.today());
-                            Report report = TestReport.compose(verdict, workshop.bench().catalogue().workshop());
+                            Report report = TestReport.compose(
+                                    verdict, workshop.bench().catalogue().workshop());
                             List<String> codes = report.findings().all().stream()
                                     .map(finding -> finding.kind().code())
                                     .distinct()
@@ -194,7 +196,8 @@ public final class TestPages {
             Tested of = sound.value();
             LocalDate today = call.today();
             Report report = TestReport.compose(
-                    Judge.judge(of.plan(), of.known(), today), workshop.bench().catalogue().workshop());
+                    Judge.judge(of.plan(), of.known(), today),
+                    workshop.bench().catalogue().workshop());
             return DrawnSheet.isAsked(call)
                     ? DrawnSheet.handed(report, call)
                     : Answer.page(
@@ -206,8 +209,7 @@ public final class TestPages {
                                     BenchRoom.lastTest(reading, call.path("order"))
                                             .map(KeptRecord::passed)
                                             .orElse(false),
-                                    DrawnSheet.of(
-                                            report, call, "/bench/test/" + call.path("order") + "/report?", "")));
+                                    DrawnSheet.of(report, call, "/bench/test/" + call.path("order") + "/report?", "")));
         });
     }
 

@@ -78,8 +78,9 @@ public final class EngineeringRoom implements Room {
 
     private Answer search(Call call) {
         String said = call.said("words");
-        List<String> words =
-                Arrays.stream(said.split("\\s+")).filter(word -> !word.isEmpty()).toList();
+        List<String> words = Arrays.stream(said.split("\\s+"))
+                .filter(word -> !word.isEmpty())
+                .toList();
         List<Part> found = PartSearch.find(catalogue(), words);
         return Answer.page(
                 "Parts of the catalogue",
@@ -143,10 +144,12 @@ public final class EngineeringRoom implements Room {
             facts.put("Drawing", drawing.number() + ", issue " + drawing.issue());
         }
         if (part.tracked() != null) {
-            facts.put("Written down", switch (part.tracked()) {
-                case SERIAL -> "serial number";
-                case LOT -> "lot";
-            });
+            facts.put(
+                    "Written down",
+                    switch (part.tracked()) {
+                        case SERIAL -> "serial number";
+                        case LOT -> "lot";
+                    });
         }
         return facts;
     }
@@ -157,8 +160,8 @@ public final class EngineeringRoom implements Room {
         String order = typed.text("order", "Order", TextShape.ORDER_NAME);
         String number = typed.text("part", "Part", TextShape.PART_NUMBER);
         PartNumber part = new PartNumber(number);
-        Outcome<KitInWork> kit = typed.sound()
-                .then(ok -> workshop.book().read(reading -> kits.of(reading, order, call.today())));
+        Outcome<KitInWork> kit =
+                typed.sound().then(ok -> workshop.book().read(reading -> kits.of(reading, order, call.today())));
         if (!(kit instanceof Outcome.Sound<KitInWork> sound)) {
             return new Answer.Missing(String.join(" ", Sentences.of(kit.faults())));
         }

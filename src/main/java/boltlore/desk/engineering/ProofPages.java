@@ -84,8 +84,12 @@ public final class ProofPages {
                 number(proof.orders()),
                 proof.answers().size(),
                 proof.only(boltlore.proof.Answer.Proved.class).count(),
-                proof.openDefects().map(defect -> defect(proof, defect, examples)).toList(),
-                proof.acceptedDefects().map(defect -> defect(proof, defect, examples)).toList(),
+                proof.openDefects()
+                        .map(defect -> defect(proof, defect, examples))
+                        .toList(),
+                proof.acceptedDefects()
+                        .map(defect -> defect(proof, defect, examples))
+                        .toList(),
                 unproved(proof));
     }
 
@@ -99,7 +103,9 @@ public final class ProofPages {
     }
 
     private static Defect defect(
-            FamilyProof proof, boltlore.proof.Answer.Defect defect, Map<boltlore.proof.Answer.Defect, String> examples) {
+            FamilyProof proof,
+            boltlore.proof.Answer.Defect defect,
+            Map<boltlore.proof.Answer.Defect, String> examples) {
         return new Defect(
                 defect.statement().kind().severity().says(),
                 defect.statement().title(),
@@ -173,8 +179,7 @@ public final class ProofPages {
                 .forEach(part -> changes.add(named(after, before, part.part()) + ": another "
                         + part.what().stream().map(ProofPages::words).collect(Collectors.joining(", ")) + " in "
                         + number(part.orders())));
-        revision.undecided()
-                .forEach((part, why) -> changes.add(named(after, before, part) + ": not decided, " + why));
+        revision.undecided().forEach((part, why) -> changes.add(named(after, before, part) + ": not decided, " + why));
         revision.unproved().forEach(part -> changes.add(named(after, before, part) + ": not reached in time"));
         return new OfFamily(
                 family,
@@ -191,7 +196,10 @@ public final class ProofPages {
 
     private static String named(Catalogue after, Catalogue before, PartNumber part) {
         return part + " "
-                + (after.parts().containsKey(part) ? after : before).part(part).name().english();
+                + (after.parts().containsKey(part) ? after : before)
+                        .part(part)
+                        .name()
+                        .english();
     }
 
     /**
@@ -201,7 +209,12 @@ public final class ProofPages {
      * @param open what was not decided or not reached in time
      */
     public record Proof(
-            String orders, int statements, long proved, List<Defect> defects, List<Defect> accepted, List<String> open) {
+            String orders,
+            int statements,
+            long proved,
+            List<Defect> defects,
+            List<Defect> accepted,
+            List<String> open) {
 
         boolean whole() {
             return open.isEmpty();
@@ -210,13 +223,7 @@ public final class ProofPages {
 
     /** Something that is not true of every order. */
     public record Defect(
-            String severity,
-            String title,
-            String says,
-            String orders,
-            String mend,
-            String example,
-            String accepted) {}
+            String severity, String title, String says, String orders, String mend, String example, String accepted) {}
 
     /** What an edit changes, and which orders hold something that it touches. */
     public record Edited(String folder, List<OfFamily> families, List<OrderTouched> orders) {

@@ -35,8 +35,8 @@ public final class RecallPages {
                 typed.line("lot", "Lot"),
                 typed.line("heat", "Heat"));
         String chassis = typed.line("chassis", "Chassis number");
-        boolean any = !(asked.part() + asked.drawing() + asked.serial() + asked.lot() + asked.heat() + chassis)
-                .isEmpty();
+        boolean any =
+                !(asked.part() + asked.drawing() + asked.serial() + asked.lot() + asked.heat() + chassis).isEmpty();
         return workshop.book().read(reading -> {
             List<Kit> found = typed.sound().faults().isEmpty() && any
                     ? chassis.isEmpty() ? kits(reading, reading.asBuilt().holding(asked)) : vehicle(reading, chassis)

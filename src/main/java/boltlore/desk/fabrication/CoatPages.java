@@ -16,6 +16,7 @@ import boltlore.desk.frame.Typed;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
 import boltlore.json.TextShape;
+import boltlore.report.Page;
 import boltlore.report.Report;
 import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
@@ -71,9 +72,7 @@ public final class CoatPages {
         Map<String, List<Row>> byFinish = reading.shop().pieces(List.of(), order).stream()
                 .filter(piece -> all || !piece.state().done())
                 .collect(Collectors.groupingBy(
-                        Piece::finish,
-                        LinkedHashMap::new,
-                        Collectors.mapping(CoatPages::row, Collectors.toList())));
+                        Piece::finish, LinkedHashMap::new, Collectors.mapping(CoatPages::row, Collectors.toList())));
         return byFinish.entrySet().stream()
                 .map(each -> new OfFinish(each.getKey(), each.getValue()))
                 .toList();
@@ -97,7 +96,8 @@ public final class CoatPages {
     private static List<Step> steps() {
         return Arrays.stream(Coat.values())
                 .filter(STEPS::containsKey)
-                .map(to -> new Step(to.written(), Optional.ofNullable(STEPS.get(to)).orElse("")))
+                .map(to -> new Step(
+                        to.written(), Optional.ofNullable(STEPS.get(to)).orElse("")))
                 .toList();
     }
 
@@ -161,7 +161,15 @@ public final class CoatPages {
                 : Answer.page(
                         "Coat " + String.join(", ", orders),
                         "fabrication/loads.jte",
-                        new Loads(orders, DrawnSheet.of(report, call, path, "Batches")));
+                        new Loads(orders, DrawnSheet.of(report, call, path, drawn(report))));
+    }
+
+    /** What is pre-treated and masked, and how each load hangs. */
+    private static String[] drawn(Report report) {
+        return report.pages().stream()
+                .map(Page::name)
+                .filter(name -> name.equals("Batches") || name.startsWith("Run "))
+                .toArray(String[]::new);
     }
 
     /** What the coating shop has or waits for. */

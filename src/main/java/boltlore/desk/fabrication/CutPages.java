@@ -103,8 +103,8 @@ public final class CutPages {
                 "/fabrication/rack",
                 by -> typed.sound()
                         .then(ok -> workshop.book().read(reading -> planned(reading, orders, call)))
-                        .then(planned -> new RackDesk(workshop.book(), by)
-                                .cut(planned.kits(), planned.cut(), heats, why)),
+                        .then(planned ->
+                                new RackDesk(workshop.book(), by).cut(planned.kits(), planned.cut(), heats, why)),
                 this::list);
     }
 
@@ -135,8 +135,7 @@ public final class CutPages {
     }
 
     private static Rest rest(Shop.Rest rest) {
-        return new Rest(
-                rest.remnant(), rest.material(), Digits.plain(rest.lengthMm()), rest.heat(), rest.leftBy());
+        return new Rest(rest.remnant(), rest.material(), Digits.plain(rest.lengthMm()), rest.heat(), rest.leftBy());
     }
 
     private Answer add(Call call) {

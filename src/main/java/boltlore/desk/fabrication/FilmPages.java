@@ -91,8 +91,7 @@ public final class FilmPages {
     private static List<Batch> batches(List<FilmToRead> pieces, Call call) {
         return pieces.stream()
                 .map(piece -> new Row(piece, typed(call, piece)))
-                .collect(Collectors.groupingBy(
-                        row -> row.piece().batch(), TreeMap::new, Collectors.toList()))
+                .collect(Collectors.groupingBy(row -> row.piece().batch(), TreeMap::new, Collectors.toList()))
                 .values()
                 .stream()
                 .map(Batch::new)
@@ -177,14 +176,14 @@ public final class FilmPages {
         }
         byte[] csv = record(List.of(csv(piece, typed, call.today().toString())));
         return ShopRecord.read("typed", csv, job.plan())
-                .then(record -> Outcome.sound(RecordVerdict.of(
-                                job.plan(), true, record.film(), record.issued(), job.workshop())
-                        .film()
-                        .stream()
-                        .flatMap(film -> film.pieces().stream())
-                        .findFirst()
-                        .map(FilmPages::says)
-                        .orElse("")));
+                .then(record -> Outcome.sound(
+                        RecordVerdict.of(job.plan(), true, record.film(), record.issued(), job.workshop())
+                                .film()
+                                .stream()
+                                .flatMap(film -> film.pieces().stream())
+                                .findFirst()
+                                .map(FilmPages::says)
+                                .orElse("")));
     }
 
     private static String says(PieceVerdict verdict) {
@@ -209,7 +208,13 @@ public final class FilmPages {
                                     .toList());
                             return read(csv, job)
                                     .then(report -> new RackDesk(workshop.book(), by)
-                                            .keep(orders, "film", csv, !report.findings().stops(), codes(report), why));
+                                            .keep(
+                                                    orders,
+                                                    "film",
+                                                    csv,
+                                                    !report.findings().stops(),
+                                                    codes(report),
+                                                    why));
                         }),
                 this::form);
     }
@@ -218,8 +223,7 @@ public final class FilmPages {
         return ShopRecord.read("the form", csv, job.plan())
                 .then(record -> record.film().stream().anyMatch(reading -> reading.isFilled())
                         ? Outcome.sound(FilmSheet.compose(
-                                RecordVerdict.of(
-                                        job.plan(), true, record.film(), record.issued(), job.workshop()),
+                                RecordVerdict.of(job.plan(), true, record.film(), record.issued(), job.workshop()),
                                 job))
                         : Outcome.faulty(Fault.of("", "nothing filled in", "readings of a piece at least", "")));
     }

@@ -40,7 +40,9 @@ public final class Acting {
                     ? new Answer.Done(
                             written.value().entries().isEmpty()
                                     ? path
-                                    : after(path, written.value().entries().get(0).number()))
+                                    : after(
+                                            path,
+                                            written.value().entries().get(0).number()))
                     : refused(page.apply(call), told(outcome.faults()));
         } catch (DoneBefore before) {
             return new Answer.Done(after(path, before.entry()));

@@ -32,11 +32,8 @@ public record DrawnSheet(List<String> leaves, List<String> chosen, String html, 
         List<String> leaves = report.pages().stream().map(Page::name).toList();
         String asked = call.said(LEAF);
         boolean all = asked.equals(ALL);
-        List<String> usual =
-                Arrays.stream(first).filter(leaves::contains).toList();
-        List<String> chosen = leaves.contains(asked)
-                ? List.of(asked)
-                : usual.isEmpty() ? leaves.subList(0, 1) : usual;
+        List<String> usual = Arrays.stream(first).filter(leaves::contains).toList();
+        List<String> chosen = leaves.contains(asked) ? List.of(asked) : usual.isEmpty() ? leaves.subList(0, 1) : usual;
         return new DrawnSheet(
                 leaves,
                 all ? List.of() : chosen,
@@ -57,5 +54,4 @@ public record DrawnSheet(List<String> leaves, List<String> chosen, String html, 
                 .<Answer>map(Answer.Handed::new)
                 .orElseGet(() -> new Answer.Missing("There is no such file of this sheet."));
     }
-
 }

@@ -1,7 +1,6 @@
 package boltlore.desk.frame;
 
 import boltlore.faults.Fault;
-
 import boltlore.faults.Outcome;
 import boltlore.json.Faults;
 import boltlore.json.Json;
@@ -43,8 +42,10 @@ public final class Typed {
 
     /** Several texts of that look, from fields of one name; none at all is a fault. */
     public List<String> texts(String field, String label, TextShape shape) {
-        List<String> said =
-                call.all(field).stream().filter(one -> !one.isEmpty()).distinct().toList();
+        List<String> said = call.all(field).stream()
+                .filter(one -> !one.isEmpty())
+                .distinct()
+                .toList();
         if (said.isEmpty()) {
             fault(label, "nothing", shape.says());
         }

@@ -1,8 +1,8 @@
 package boltlore.desk.office;
 
 import boltlore.book.ChangeState;
-import boltlore.book.OrderState;
 import boltlore.book.OrderStanding;
+import boltlore.book.OrderState;
 import boltlore.book.QuotedVersion;
 import boltlore.book.db.Reading;
 import boltlore.book.orders.KitsAtHand;
@@ -105,10 +105,14 @@ public final class OfficeRoom implements Room {
                         + until + ".");
             }
         }
-        reading.changes().in(ChangeState.PROPOSED).forEach(change -> waiting.add(
-                "Change " + change.number() + " of " + change.order() + " waits for a decision."));
-        reading.changes().in(ChangeState.ACCEPTED).forEach(change -> waiting.add(
-                "Change " + change.number() + " of " + change.order() + " is accepted and not carried out."));
+        reading.changes()
+                .in(ChangeState.PROPOSED)
+                .forEach(change ->
+                        waiting.add("Change " + change.number() + " of " + change.order() + " waits for a decision."));
+        reading.changes()
+                .in(ChangeState.ACCEPTED)
+                .forEach(change -> waiting.add(
+                        "Change " + change.number() + " of " + change.order() + " is accepted and not carried out."));
         for (OrderStanding order : reading.orders().in(OWED, MOST)) {
             if (order.state() == OrderState.ORDERED) {
                 waiting.add("Work on " + order.name() + " has not begun.");
@@ -118,14 +122,17 @@ public final class OfficeRoom implements Room {
             reading.shop().records(order.name()).stream()
                     .reduce((earlier, later) -> later)
                     .filter(record -> !record.passed())
-                    .ifPresent(record -> waiting.add("The last " + record.of() + " record of " + order.name()
-                            + " is not passed."));
+                    .ifPresent(record ->
+                            waiting.add("The last " + record.of() + " record of " + order.name() + " is not passed."));
         }
         return waiting;
     }
 
     private static List<MarginRow> margins(Reading reading, LocalDate today) {
-        return Margins.since(reading, today.withDayOfMonth(1).atStartOfDay(ZoneOffset.UTC).toInstant()).stream()
+        return Margins.since(
+                        reading,
+                        today.withDayOfMonth(1).atStartOfDay(ZoneOffset.UTC).toInstant())
+                .stream()
                 .map(margin -> new MarginRow(
                         margin.family(),
                         margin.orders(),
@@ -140,9 +147,7 @@ public final class OfficeRoom implements Room {
     private Answer load(Call call) {
         Outcome<List<TradeResult>> planned = workshop.book()
                 .read(reading -> kits.owed(reading, call.today()))
-                .then(owed -> owed.isEmpty()
-                        ? Outcome.sound(List.of())
-                        : new SchedulingTrade().work(owed, Given.NONE));
+                .then(owed -> owed.isEmpty() ? Outcome.sound(List.of()) : new SchedulingTrade().work(owed, Given.NONE));
         if (!(planned instanceof Outcome.Sound<List<TradeResult>> sound)) {
             return new Answer.Missing(String.join(" ", Sentences.of(planned.faults())));
         }

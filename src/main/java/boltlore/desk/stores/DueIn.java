@@ -16,7 +16,14 @@ import java.util.List;
  * @param left with its unit
  */
 public record DueIn(
-        String purchase, String supplier, String part, String orderCode, String left, String of, String due, boolean late) {
+        String purchase,
+        String supplier,
+        String part,
+        String orderCode,
+        String left,
+        String of,
+        String due,
+        boolean late) {
 
     /** First what is due first. */
     public static List<DueIn> all(Reading reading, LocalDate today) {

@@ -67,8 +67,8 @@ public final class GoodsPages {
                                 known == null || known.tracked() == Tracked.LOT,
                                 known == null || known.tracked() == Tracked.SERIAL,
                                 DueIn.all(reading, call.today()).stream()
-                                        .filter(line -> part.isEmpty()
-                                                || line.part().equals(part))
+                                        .filter(line ->
+                                                part.isEmpty() || line.part().equals(part))
                                         .toList())));
     }
 
@@ -119,7 +119,9 @@ public final class GoodsPages {
                                                 .of(part.number().text())
                                                 .isEmpty())
                                         .map(part -> new Empty(
-                                                part.number().text(), part.name().english(), part.bin()))
+                                                part.number().text(),
+                                                part.name().english(),
+                                                part.bin()))
                                         .toList())));
     }
 
@@ -191,8 +193,8 @@ public final class GoodsPages {
                         each -> each.finish(), each -> reading.needs().forWhom(part, each.finish())));
         return byFinish.values().stream()
                 .flatMap(List::stream)
-                .map(need -> new Asked(
-                        need.day().toString(), need.order(), need.finish(), Digits.plain(need.quantity())))
+                .map(need ->
+                        new Asked(need.day().toString(), need.order(), need.finish(), Digits.plain(need.quantity())))
                 .sorted((one, other) -> one.day().compareTo(other.day()))
                 .toList();
     }
@@ -205,7 +207,8 @@ public final class GoodsPages {
             typed.fault("Counted", "nothing", "how much lies there, 0 where nothing does");
         }
         String why = typed.sentence("reason", "What was found");
-        return Acting.done(call, partPath(call), by -> typed.sound().then(ok -> desk(by).count(held, counted, why)), this::part);
+        return Acting.done(
+                call, partPath(call), by -> typed.sound().then(ok -> desk(by).count(held, counted, why)), this::part);
     }
 
     private Answer move(Call call) {
@@ -213,7 +216,8 @@ public final class GoodsPages {
         Held held = held(typed);
         BigDecimal some = typed.amount("quantity", "Quantity");
         String to = typed.text("to", "Other bin", TextShape.LINE);
-        return Acting.done(call, partPath(call), by -> typed.sound().then(ok -> desk(by).move(held, some, to)), this::part);
+        return Acting.done(
+                call, partPath(call), by -> typed.sound().then(ok -> desk(by).move(held, some, to)), this::part);
     }
 
     private Answer scrap(Call call) {
@@ -221,7 +225,8 @@ public final class GoodsPages {
         Held held = held(typed);
         BigDecimal some = typed.amount("quantity", "Quantity");
         String why = typed.reason("reason", "Why it is scrapped");
-        return Acting.done(call, partPath(call), by -> typed.sound().then(ok -> desk(by).scrap(held, some, why)), this::part);
+        return Acting.done(
+                call, partPath(call), by -> typed.sound().then(ok -> desk(by).scrap(held, some, why)), this::part);
     }
 
     private StoresDesk desk(By by) {
@@ -258,7 +263,14 @@ public final class GoodsPages {
 
     /** One part at one place. */
     public record Lies(
-            String bin, String part, String name, String finish, String lot, String serial, String quantity, String unit) {}
+            String bin,
+            String part,
+            String name,
+            String finish,
+            String lot,
+            String serial,
+            String quantity,
+            String unit) {}
 
     /** A part of which nothing lies there. */
     public record Empty(String part, String name, String bin) {}

@@ -104,7 +104,8 @@ public final class LinePages {
         String part = typed.text("part", "Part", TextShape.PART_NUMBER);
         String finish = typed.line("finish", "Finish");
         String why = typed.reason("reason", "What was found in the bin");
-        return pick.onLine(call, typed, linePath(call), this::line, (desk, kit) -> desk.missing(kit, part, finish, why));
+        return pick.onLine(
+                call, typed, linePath(call), this::line, (desk, kit) -> desk.missing(kit, part, finish, why));
     }
 
     private Answer back(Call call) {
@@ -121,8 +122,8 @@ public final class LinePages {
     }
 
     private static String linePath(Call call) {
-        return "/stores/line?for=" + PickPages.coded(call.said("for")) + "&part=" + PickPages.coded(call.said("part")) + "&finish="
-                + PickPages.coded(call.said("finish"));
+        return "/stores/line?for=" + PickPages.coded(call.said("for")) + "&part=" + PickPages.coded(call.said("part"))
+                + "&finish=" + PickPages.coded(call.said("finish"));
     }
 
     /** One line by itself. */

@@ -57,7 +57,8 @@ public final class PickPages {
                 .then(found -> Outcome.sound(found.stream()
                         .flatMap(kit -> PickLine.of(reading, kit).stream())
                         .filter(line -> all || line.left().signum() > 0)
-                        .sorted(Comparator.comparing((PickLine line) -> line.part().bin(), walk.order())
+                        .sorted(Comparator.comparing(
+                                        (PickLine line) -> line.part().bin(), walk.order())
                                 .thenComparing(PickLine::key)
                                 .thenComparing(PickLine::order))
                         .toList()));
@@ -75,7 +76,9 @@ public final class PickPages {
                             new Pick(
                                     Told.of(reading, call),
                                     orders,
-                                    lines.stream().map(line -> row(reading, line)).toList(),
+                                    lines.stream()
+                                            .map(line -> row(reading, line))
+                                            .toList(),
                                     walked(lines)))));
             return shown(page);
         });
@@ -134,8 +137,7 @@ public final class PickPages {
                 pickPath(orders),
                 by -> typed.sound()
                         .then(ok -> workshop.book().read(reading -> scanned(reading, call, orders, code)))
-                        .then(found -> new PickDesk(workshop.book(), by)
-                                .take(found.kit(), List.of(found.taken()), "")),
+                        .then(found -> new PickDesk(workshop.book(), by).take(found.kit(), List.of(found.taken()), "")),
                 this::list);
     }
 
@@ -168,7 +170,8 @@ public final class PickPages {
         }
         return reading.stock().of(part).stream()
                 .filter(row -> row.held().finish().equals(line.finish()))
-                .filter(row -> row.held().serial().equals(code) || row.held().lot().equals(code))
+                .filter(row ->
+                        row.held().serial().equals(code) || row.held().lot().equals(code))
                 .findFirst()
                 .map(row -> row.held().serial().equals(code)
                         ? taken(line, BigDecimal.ONE, row.held().lot(), List.of(code))
@@ -199,8 +202,7 @@ public final class PickPages {
         Outcome<Written<T>> on(PickDesk desk, KitInWork kit);
     }
 
-    <T> Answer onLine(
-            Call call, Typed typed, String path, Function<Call, Answer> page, Work<T> work) {
+    <T> Answer onLine(Call call, Typed typed, String path, Function<Call, Answer> page, Work<T> work) {
         String order = typed.text("for", "Order", TextShape.ORDER_NAME);
         return Acting.done(
                 call,
@@ -255,5 +257,4 @@ public final class PickPages {
             return "for=" + coded(order) + "&part=" + coded(part) + "&finish=" + coded(finish);
         }
     }
-
 }

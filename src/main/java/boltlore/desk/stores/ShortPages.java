@@ -38,7 +38,9 @@ public final class ShortPages {
                 .read(reading -> rows(reading, kits, workshop, call.today()))
                 .then(all -> Outcome.sound(all.stream()
                         .filter(row -> !late || row.lateDays() > 0)
-                        .filter(row -> of.isEmpty() || row.part().equals(of) || row.orders().contains(of))
+                        .filter(row -> of.isEmpty()
+                                || row.part().equals(of)
+                                || row.orders().contains(of))
                         .toList()));
         return rows instanceof Outcome.Sound<List<Lacking>> sound
                 ? Answer.page("Short", "stores/short.jte", new Short(of, late, sound.value()))
@@ -51,8 +53,7 @@ public final class ShortPages {
             if (owed.isEmpty()) {
                 return Outcome.sound(List.of());
             }
-            ShopPlan plan = ShopPlan.of(
-                    owed, workshop.bench().catalogue(), PurchaseDesk.now(reading, owed, today));
+            ShopPlan plan = ShopPlan.of(owed, workshop.bench().catalogue(), PurchaseDesk.now(reading, owed, today));
             return Outcome.sound(plan.netting().planned().stream()
                     .sorted(Comparator.comparingInt(PlannedReceipt::due).thenComparing(PlannedReceipt::item))
                     .map(receipt -> row(plan, receipt))

@@ -78,8 +78,7 @@ public final class StoresRoom implements Room {
         String stands = complete
                 ? open == 0 ? "picked" : "called complete, " + parts(open) + " still to come"
                 : open == 0 ? "all picked, to be called complete" : parts(open) + " to pick";
-        return new ToPick(
-                order, stands, reading.stock().shortOf(order.number()).size(), !complete);
+        return new ToPick(order, stands, reading.stock().shortOf(order.number()).size(), !complete);
     }
 
     private static String parts(int count) {
