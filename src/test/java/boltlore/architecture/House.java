@@ -155,6 +155,7 @@ final class House {
             Map.entry("jakarta.servlet", "desk.frame"),
             Map.entry("kotlin", "desk.frame"),
             Map.entry("gg.jte", "desk.frame"),
+            Map.entry("com.password4j", "desk.people"),
             Map.entry("org.jdbi", "book.db"),
             Map.entry("org.flywaydb", "book.db"),
             Map.entry("com.zaxxer.hikari", "book.db"),
