@@ -16,9 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param customsValues by which a kit's price is shared out over customs lines
  */
 public record SellingTerms(
-        @Nullable Wording payment,
-        @Nullable DeliveryTerm delivery,
-        List<ClassValue> customsValues) {
+        @Nullable Wording payment, @Nullable DeliveryTerm delivery, List<ClassValue> customsValues) {
 
     public static final SellingTerms NONE = new SellingTerms(null, null, List.of());
 

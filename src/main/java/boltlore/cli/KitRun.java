@@ -137,8 +137,8 @@ final class KitRun {
 
     private OrderOutcome written(OrderKit kit, OrderPricing priced, KitInWork inWork) {
         KitTrades trades = KitTrades.of(inWork, kit.misfits());
-        List<SheetFile> always = new ArrayList<>(
-                SheetFormats.writeEach(OrderSheets.prepare(inWork, priced, trades, jobCards), html));
+        List<SheetFile> always =
+                new ArrayList<>(SheetFormats.writeEach(OrderSheets.prepare(inWork, priced, trades, jobCards), html));
         SheetFormats.writeEach(List.of(OrderSheets.contents(inWork, trades)), html)
                 .forEach(file -> always.add(file.under(TradeResult.FOR_CUSTOMERS)));
         trades.results().values().forEach(results -> always.addAll(files(results, TradeResult.Sheet::always)));

@@ -66,9 +66,10 @@ final class KitSheets {
 
     /** In the order of the trades; bill and contents list come first. */
     private static List<Report> reports(KitInWork kit) {
-        KitTrades trades = KitTrades.of(kit, OrderKit.misfits(kit.plan(), kit.bill().resolved()));
-        List<Supplier<Report>> all = new ArrayList<>(OrderSheets.prepare(
-                kit, QuoteOptions.pricing(kit, TradeOption.Given.NONE), trades, true));
+        KitTrades trades =
+                KitTrades.of(kit, OrderKit.misfits(kit.plan(), kit.bill().resolved()));
+        List<Supplier<Report>> all = new ArrayList<>(
+                OrderSheets.prepare(kit, QuoteOptions.pricing(kit, TradeOption.Given.NONE), trades, true));
         all.add(OrderSheets.contents(kit, trades));
         trades.results().values().stream()
                 .flatMap(List::stream)

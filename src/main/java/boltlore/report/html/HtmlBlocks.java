@@ -86,7 +86,8 @@ final class HtmlBlocks implements Block.Cases<String> {
                 .collect(Collectors.joining());
         String rows = table.rows().stream().map(row -> row(table, row)).collect(Collectors.joining("\n"));
         String reached = within
-                ? " tabindex=\"0\" role=\"group\" aria-label=\"" + escaped(page.name()) + ", " + escaped(table.name()) + "\""
+                ? " tabindex=\"0\" role=\"group\" aria-label=\"" + escaped(page.name()) + ", " + escaped(table.name())
+                        + "\""
                 : " tabindex=\"0\"";
         return "<div class=\"table\"" + reached + "><table>\n<thead><tr>" + heads + "</tr></thead>\n<tbody>\n" + rows
                 + "\n</tbody>\n</table></div>";

@@ -24,7 +24,8 @@ public final class OrderSheets {
     public static List<Supplier<Report>> prepare(
             KitInWork kit, OrderPricing pricing, KitTrades trades, boolean jobCards) {
         PickingList packed = PickingTrade.list(kit);
-        List<Supplier<Report>> sheets = new ArrayList<>(List.of(() -> BillReport.compose(pricing, packed, trades.found())));
+        List<Supplier<Report>> sheets =
+                new ArrayList<>(List.of(() -> BillReport.compose(pricing, packed, trades.found())));
         if (jobCards) {
             sheets.add(() -> BillReport.jobCards(pricing.costed()));
         }

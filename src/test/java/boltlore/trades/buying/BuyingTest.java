@@ -147,12 +147,13 @@ class BuyingTest {
                     MAY,
                     Map.of(item("FX-M8"), new BigDecimal("20")),
                     Map.of(item("HE-1"), List.of(new ScheduledReceipt("PO-1", StoresNow.day(NEEDED), BigDecimal.ONE))),
-                    Map.of("A", Map.of(item("FX-M8"), new BigDecimal("12"))), List.of());
+                    Map.of("A", Map.of(item("FX-M8"), new BigDecimal("12"))),
+                    List.of());
             ShopPlan plan = plan(shop().draw(), stores, "A");
             assertThat(plan.purchases()).isEmpty();
             // one bolt fewer, and a pack must be bought
-            StoresNow fewer =
-                    new StoresNow(MAY, Map.of(item("FX-M8"), new BigDecimal("19")), Map.of(), stores.issued(), List.of());
+            StoresNow fewer = new StoresNow(
+                    MAY, Map.of(item("FX-M8"), new BigDecimal("19")), Map.of(), stores.issued(), List.of());
             assertThat(line(plan(shop().draw(), fewer, "A"), "FX-M8").quantity())
                     .isEqualByComparingTo("100");
         }
@@ -184,10 +185,18 @@ class BuyingTest {
         @DisplayName("and what lies there in that finish is not coated again")
         void coated_in_stock() {
             StoresNow stores = new StoresNow(
-                    MAY, Map.of(new StockItem(new PartNumber("FR-1"), "black"), BigDecimal.ONE), Map.of(), Map.of(), List.of());
+                    MAY,
+                    Map.of(new StockItem(new PartNumber("FR-1"), "black"), BigDecimal.ONE),
+                    Map.of(),
+                    Map.of(),
+                    List.of());
             assertThat(plan(shop().draw(), stores, "A").toMake()).isEmpty();
             StoresNow otherFinish = new StoresNow(
-                    MAY, Map.of(new StockItem(new PartNumber("FR-1"), "zinc"), BigDecimal.ONE), Map.of(), Map.of(), List.of());
+                    MAY,
+                    Map.of(new StockItem(new PartNumber("FR-1"), "zinc"), BigDecimal.ONE),
+                    Map.of(),
+                    Map.of(),
+                    List.of());
             assertThat(plan(shop().draw(), otherFinish, "A").toMake()).hasSize(2);
         }
     }
@@ -231,13 +240,15 @@ class BuyingTest {
                     Map.of(
                             item("HE-1"),
                             List.of(new ScheduledReceipt("PO-1", StoresNow.day(NEEDED) + 1, BigDecimal.ONE))),
-                    Map.of(), List.of());
+                    Map.of(),
+                    List.of());
             assertThat(kinds(plan(shop().draw(), late, "A"))).containsExactly("needed sooner");
             StoresNow onTime = new StoresNow(
                     MAY,
                     Map.of(),
                     Map.of(item("HE-1"), List.of(new ScheduledReceipt("PO-1", StoresNow.day(NEEDED), BigDecimal.ONE))),
-                    Map.of(), List.of());
+                    Map.of(),
+                    List.of());
             assertThat(kinds(plan(shop().draw(), onTime, "A"))).isEmpty();
         }
 
