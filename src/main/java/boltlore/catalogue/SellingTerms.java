@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param customsValues by which a kit's price is shared out over customs lines
  */
 public record SellingTerms(
-        @Nullable Wording payment, @Nullable DeliveryTerm delivery, List<ClassValue> customsValues) {
+        @Nullable Wording payment, @Nullable DeliveryTerm delivery, List<GoodsValue> customsValues) {
 
     public static final SellingTerms NONE = new SellingTerms(null, null, List.of());
 
@@ -26,7 +26,7 @@ public record SellingTerms(
      * @param hs first digits of the customs codes of the class; the longest that fits counts
      * @param perKg in the workshop's currency
      */
-    public record ClassValue(String hs, BigDecimal perKg) {
+    public record GoodsValue(String hs, BigDecimal perKg) {
 
         boolean covers(String code) {
             return code.replace(".", "").startsWith(hs.replace(".", ""));
@@ -34,7 +34,7 @@ public record SellingTerms(
     }
 
     /** The value of the class that the code belongs to, by its longest beginning; empty where no class covers it. */
-    public Optional<ClassValue> customsValue(String code) {
+    public Optional<GoodsValue> customsValue(String code) {
         return customsValues.stream()
                 .filter(value -> value.covers(code))
                 .max(Comparator.comparing(value -> value.hs().replace(".", "").length()));

@@ -30,13 +30,21 @@ public final class KitInWork {
         this.today = today;
     }
 
-    /** @param kits the kit of the same order under other choices, as far as they make one that ships */
+    /**
+     * Tells how other choices would come out.
+     *
+     * @param kits the kit of the same order under other choices, as far as they make one that ships
+     */
     public KitInWork beside(Function<Choices, Optional<Bill>> kits) {
         others = kits;
         return this;
     }
 
-    /** @param number which version of its quotation the kit is that of, from 1 */
+    /**
+     * Tells which version of its quotation the kit is that of.
+     *
+     * @param number from 1
+     */
     public KitInWork version(int number) {
         version = number;
         return this;

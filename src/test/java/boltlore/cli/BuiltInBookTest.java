@@ -212,6 +212,7 @@ class BuiltInBookTest {
             desk.done("person", "export", "P-2", folder.resolve("p.json"));
             assertThat(Files.readString(folder.resolve("p.json")))
                     .contains("Orchard Lane Bakery", "0123 456", "BL-1001")
+                    .contains("place-1-line-1", "Orchard Lane 12", "+353 20 915 0177", "IE0000001XX")
                     .doesNotContain("Tilda");
             assertThat(desk.done("book", "journal")).contains("person exported").doesNotContain("0123");
         }
@@ -223,7 +224,10 @@ class BuiltInBookTest {
             assertThat(desk.refused("person", "erase", "P-2")).contains("why the data are erased");
             desk.done("person", "erase", "P-2", "--reason", "asked by letter");
 
-            assertThat(bytes()).doesNotContain("Orchard Lane").contains("Tilda Marrow");
+            assertThat(bytes())
+                    .as("neither name nor address nor telephone")
+                    .doesNotContain("Orchard Lane", "915 0177", "Fennimore")
+                    .contains("Tilda Marrow");
             assertThat(desk.done("order", "show", "BL-1001", "--kit"))
                     .isEqualTo(before.replace("Orchard Lane Bakery", "P-2 (erased)"));
             assertThat(desk.done("person", "list")).contains("P-2, customer: P-2 (erased)");

@@ -42,17 +42,28 @@ class ShipCommandTest {
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains("modules (UN")
                 .contains("(UN 3480)")
-                .contains("2 sheets written to ");
+                .contains("6 sheets written to ");
         assertThat(out().resolve("BL-1001/shipping-papers.xlsx")).isRegularFile();
+        assertThat(out().resolve("BL-1001/customer/packing-list.xlsx")).isRegularFile();
+        assertThat(out().resolve("BL-1001/customer/pro-forma-invoice.xlsx")).doesNotExist();
         assertThat(out().resolve("BL-2001/json/shipping-papers.json")).isRegularFile();
     }
 
     @Test
-    void a_destination_that_nobody_has_told_is_to_be_checked_when_it_is_shipped_and_only_noted_in_the_kit() {
-        String shipped = boltlore("ship", FIRST, "--out", out()).out().replaceAll("\\s+", " ");
-        String kit = boltlore("kit", FIRST, "--out", out().resolve("kit")).out().replaceAll("\\s+", " ");
+    void a_destination_that_nobody_has_told_is_to_be_checked_when_it_is_shipped_and_only_noted_in_the_kit()
+            throws IOException {
+        Path homeless = Files.writeString(
+                folder.resolve("order.json"),
+                Files.readString(Path.of(FIRST)).replaceAll("(?m)^ \"consignee\".*\n", ""));
+        String shipped = boltlore("ship", homeless, "--out", out()).out().replaceAll("\\s+", " ");
+        String kit = boltlore("kit", homeless, "--out", out().resolve("kit")).out().replaceAll("\\s+", " ");
 
-        assertThat(shipped).contains("Check, ship: Destination not given: The destination is not given (--to)");
+        assertThat(shipped)
+                .contains("Check, ship: Destination not given: The destination is not given (--to)")
+                .contains("Check, ship: Consignee not known: Nobody has said where the crates go");
+        assertThat(boltlore("ship", FIRST, "--out", out()).out())
+                .as("the consignee's country is the destination")
+                .doesNotContain("Destination not given", "Consignee not known");
         assertThat(kit)
                 .contains("Note, ship: Destination not given yet: The destination is not given yet")
                 .doesNotContain("--to");

@@ -60,7 +60,7 @@ final class SellingReading {
     }
 
     SellingTerms terms(ObjectReader reader) {
-        List<SellingTerms.ClassValue> values = reader.findObjects("customsValues", SellingReading::value);
+        List<SellingTerms.GoodsValue> values = reader.findObjects("customsValues", SellingReading::value);
         for (int i = 1; i < values.size(); i++) {
             String hs = values.get(i).hs();
             if (values.subList(0, i).stream().anyMatch(other -> other.hs().equals(hs))) {
@@ -73,8 +73,8 @@ final class SellingReading {
                 values);
     }
 
-    private static SellingTerms.ClassValue value(ObjectReader reader) {
-        return new SellingTerms.ClassValue(
+    private static SellingTerms.GoodsValue value(ObjectReader reader) {
+        return new SellingTerms.GoodsValue(
                 reader.text("hs", Shapes.HS_BEGINNING), reader.decimal("perKg", Range.POSITIVE));
     }
 

@@ -40,7 +40,11 @@ public record Purchase(
         return of(costed, Map.of());
     }
 
-    /** @param spares that are handed out beside the kit, by part */
+    /**
+     * The same with spares.
+     *
+     * @param spares that are handed out beside the kit, by part
+     */
     public static List<Purchase> of(CostedBill costed, Map<PartNumber, BigDecimal> spares) {
         MinorUnit unit = new MinorUnit(costed.currency());
         return Demand.of(costed, Source.BUY).values().stream()

@@ -79,9 +79,9 @@ final class CustomsMaker {
     /** Value of a kilogram by the workshop's list; of a class that is not in it the least, and 1 where there is no list. */
     static BigDecimal perKg(SellingTerms selling, String hs) {
         return selling.customsValue(hs)
-                .map(SellingTerms.ClassValue::perKg)
+                .map(SellingTerms.GoodsValue::perKg)
                 .or(() -> selling.customsValues().stream()
-                        .map(SellingTerms.ClassValue::perKg)
+                        .map(SellingTerms.GoodsValue::perKg)
                         .min(Comparator.naturalOrder()))
                 .orElse(BigDecimal.ONE);
     }

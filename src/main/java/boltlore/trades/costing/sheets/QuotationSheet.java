@@ -35,7 +35,11 @@ public final class QuotationSheet {
         return compose(quotation, bill, weighing, catalogue, null);
     }
 
-    /** @param options what each option makes of the price, or null where nobody can say */
+    /**
+     * The same with the price of each option.
+     *
+     * @param options what each option makes of the price, or null where nobody can say
+     */
     public static Report compose(
             Quotation quotation, Bill bill, Weighing weighing, Catalogue catalogue, @Nullable OptionPrices options) {
         Phrases phrases = phrases(bill.order().language());
