@@ -138,7 +138,7 @@ public sealed interface BuiltHappening extends Happening {
      * A value was read of the kit and judged.
      *
      * @param of what was measured: 'isolation resistance'
-     * @param unit symbol, as 'MΩ'
+     * @param unit symbol, as 'MΩ'; empty where it has none
      * @param least the value may be no less; null where nothing is asked
      * @param most the value may be no more; null where nothing is asked
      */
@@ -170,7 +170,7 @@ public sealed interface BuiltHappening extends Happening {
             return JsonOut.object()
                     .put("of", of)
                     .put("value", value)
-                    .put("unit", unit)
+                    .putIfAny("unit", unit)
                     .putIfAny("least", least)
                     .putIfAny("most", most);
         }
@@ -180,7 +180,7 @@ public sealed interface BuiltHappening extends Happening {
                     order,
                     reader.text("of", TextShape.LINE),
                     reader.decimal("value", ANY),
-                    reader.text("unit", TextShape.LINE),
+                    reader.findText("unit", TextShape.LINE).orElse(""),
                     reader.has("least") ? reader.decimal("least", ANY) : null,
                     reader.has("most") ? reader.decimal("most", ANY) : null);
         }

@@ -8,12 +8,17 @@ import boltlore.json.TextShape;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
 
 /** Which book a command works with, and who works. */
 final class BookOption {
+
+    private static final int SHOWN = 60;
 
     static final String BY_VARIABLE = "BOLTLORE_BY";
     static final String DESK_VARIABLE = "BOLTLORE_DESK";
@@ -34,8 +39,27 @@ final class BookOption {
     @Option(
             names = "--clock",
             paramLabel = "TIME",
+            converter = Clock.class,
             description = "Work as if it were that time, as 2027-07-30T09:00:00Z; for drills in a copy of the book.")
     private @Nullable Instant clock;
+
+    /** A moment as people type it. */
+    static final class Clock implements ITypeConverter<Instant> {
+        @Override
+        public Instant convert(String typed) {
+            try {
+                return Instant.parse(typed);
+            } catch (DateTimeParseException none) {
+                throw new TypeConversionException(
+                        "'" + shortened(typed) + "'; expected a time such as 2027-07-30T09:00:00Z (ISO 8601)");
+            }
+        }
+    }
+
+    /** As much of what was typed as one must see to find it. */
+    static String shortened(String typed) {
+        return typed.length() > SHOWN ? typed.substring(0, SHOWN) + "…" : typed;
+    }
 
     Outcome<Place> place() {
         return Place.of(book, System.getenv());

@@ -56,32 +56,7 @@ final class BuiltCommand extends BookGroup {
                                                 screen,
                                                 AsBuiltRecord.of(reading, standing),
                                                 AsBuiltRecord::json,
-                                                record -> {
-                                                    screen.heading(OrderCommand.line(standing)
-                                                            + (record.chassis().isEmpty()
-                                                                    ? ""
-                                                                    : ", chassis " + record.chassis()));
-                                                    record.parts().forEach(part -> screen.wrapped(2, line(part)));
-                                                    record.notes()
-                                                            .forEach(note -> screen.wrapped(
-                                                                    2,
-                                                                    "entry " + note.entry() + ": " + note.what() + ", "
-                                                                            + note.of() + ": " + note.says() + " ("
-                                                                            + reading.persons()
-                                                                                    .shown(note.person()) + ")"));
-                                                    record.readings()
-                                                            .forEach(each -> screen.wrapped(
-                                                                    2,
-                                                                    "entry " + each.entry() + ": " + each + " ("
-                                                                            + reading.persons()
-                                                                                    .shown(each.person()) + ")"));
-                                                    screen.wrapped(
-                                                            0,
-                                                            record.differences().isEmpty()
-                                                                    ? "As designed."
-                                                                    : "Differs from what was designed:");
-                                                    record.differences().forEach(each -> screen.wrapped(2, each));
-                                                });
+                                                record -> BuiltShown.of(screen, reading, record));
                                         return Outcome.sound(Exit.OK);
                                     }))));
         }

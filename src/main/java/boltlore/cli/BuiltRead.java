@@ -30,7 +30,8 @@ final class BuiltRead extends BookCommand {
         public BigDecimal convert(String typed) {
             String number = typed.strip().replace(',', '.').replace('\u2212', '-');
             if (!number.matches("[+-]?[0-9]{1,9}(\\.[0-9]{1,9})?")) {
-                throw new TypeConversionException("'" + typed + "'; expected a number such as 2.4 or -0,75");
+                throw new TypeConversionException(
+                        "'" + BookOption.shortened(typed) + "'; expected a number such as 2.4 or -0,75");
             }
             return new BigDecimal(number);
         }

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -68,6 +69,9 @@ final class CoatingCommand extends BookGroup {
     @Command(name = "list", description = "List pieces in the coating shop, by finish, with how many stand where.")
     static final class Listed extends FrozenCommand {
 
+        @Mixin
+        private Listing listing = new Listing();
+
         @Option(
                 names = "--state",
                 paramLabel = "STATE",
@@ -97,7 +101,12 @@ final class CoatingCommand extends BookGroup {
                                 .filter(piece -> load.isEmpty() || piece.load().equals(load))
                                 .toList();
                         Outcome<Integer> done = listed(
-                                screen, pieces, CoatingCommand::asJson, CoatingCommand::says, "No piece is there.");
+                                screen,
+                                listing,
+                                pieces,
+                                CoatingCommand::asJson,
+                                CoatingCommand::says,
+                                "No piece is there.");
                         if (!json()) {
                             CoatDesk.counts(pieces)
                                     .forEach((name, counts) -> screen.wrapped(

@@ -69,6 +69,7 @@ final class DeskAdmits {
         }
 
         /** Never on the command line, where others on the machine could read it. */
+        @SuppressWarnings("SystemConsoleNull") // a later Java reads the input by its console, to the same end
         private static Outcome<String> password() {
             Console console = System.console();
             try {

@@ -60,6 +60,22 @@ abstract class FrozenCommand extends BookCommand {
     /** Prints a list of rows: as JSON, or a line each, and a sentence where there are none. */
     <R> Outcome<Integer> listed(
             Screen screen, List<R> rows, Function<R, JsonOut> asJson, Function<R, String> asText, String none) {
+        return listed(screen, new Listing(), rows, asJson, asText, none);
+    }
+
+    /** The same, sorted and sifted as it is asked for. */
+    <R> Outcome<Integer> listed(
+            Screen screen,
+            Listing listing,
+            List<R> rows,
+            Function<R, JsonOut> asJson,
+            Function<R, String> asText,
+            String none) {
+        return listing.of(rows, asJson).then(asked -> told(screen, asked, asJson, asText, none));
+    }
+
+    private <R> Outcome<Integer> told(
+            Screen screen, List<R> rows, Function<R, JsonOut> asJson, Function<R, String> asText, String none) {
         answer(screen, rows, all -> JsonOut.list(all, asJson), all -> {
             all.forEach(row -> asText.apply(row)
                     .lines()
@@ -118,8 +134,8 @@ abstract class FrozenCommand extends BookCommand {
         public BigDecimal convert(String typed) {
             String number = typed.strip().replace(',', '.');
             if (!number.matches("[0-9]{1,9}(\\.[0-9]{1,6})?")) {
-                throw new TypeConversionException(
-                        "'" + typed + "'; expected a number such as 12 or 0.75, with at most 6 decimals");
+                throw new TypeConversionException("'" + BookOption.shortened(typed)
+                        + "'; expected a number such as 12 or 0.75, with at most 6 decimals");
             }
             return new BigDecimal(number);
         }

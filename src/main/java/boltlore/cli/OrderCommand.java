@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -120,6 +121,9 @@ final class OrderCommand extends BookGroup {
         @Option(names = "--most", paramLabel = "N", description = "At most so many, 200 without it.")
         private int most = MOST;
 
+        @Mixin
+        private Listing listing = new Listing();
+
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             List<OrderState> asked = states.isEmpty()
@@ -131,21 +135,31 @@ final class OrderCommand extends BookGroup {
             return inBook(
                     place,
                     book -> book.read(reading -> {
-                        List<OrderStanding> orders = reading.orders().in(asked, most);
-                        answer(
-                                screen,
-                                orders,
-                                all -> JsonOut.list(
-                                        all, each -> OrderJson.standing(each).put("late", late(each, today))),
-                                all -> all.forEach(each -> screen.wrapped(
-                                        0,
-                                        line(each) + (late(each, today) ? ", late" : "") + ", "
-                                                + reading.persons().shown(each.customer()))));
-                        if (!json()) {
-                            screen.wrapped(0, counts(reading));
-                        }
-                        return Outcome.sound(Exit.OK);
+                        Function<OrderStanding, JsonOut> json =
+                                each -> OrderJson.standing(each).put("late", late(each, today));
+                        return listing.of(reading.orders().in(asked, most), json)
+                                .then(orders -> told(screen, reading, orders, json, today));
                     }));
+        }
+
+        private Outcome<Integer> told(
+                Screen screen,
+                Reading reading,
+                List<OrderStanding> orders,
+                Function<OrderStanding, JsonOut> json,
+                LocalDate today) {
+            answer(
+                    screen,
+                    orders,
+                    all -> JsonOut.list(all, json),
+                    all -> all.forEach(each -> screen.wrapped(
+                            0,
+                            line(each) + (late(each, today) ? ", late" : "") + ", "
+                                    + reading.persons().shown(each.customer()))));
+            if (!json()) {
+                screen.wrapped(0, counts(reading));
+            }
+            return Outcome.sound(Exit.OK);
         }
 
         /** Days as they are written (ISO 8601) sort as the days do. */

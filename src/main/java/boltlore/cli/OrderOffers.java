@@ -183,14 +183,17 @@ final class OrderOffers {
         @Mixin
         private OrderCommand.Reason reason = new OrderCommand.Reason();
 
+        @Mixin
+        private Sure sure = new Sure();
+
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             return onOrder(
                     place,
                     order,
                     reason,
-                    at -> new OrderDesk(at.book(), at.by())
-                            .confirm(at.order(), due, at.reason())
+                    at -> sure.of(screen, at.order() + " is frozen as it was quoted")
+                            .then(asked -> new OrderDesk(at.book(), at.by()).confirm(at.order(), due, at.reason()))
                             .then(written -> written(
                                     screen,
                                     written,
@@ -229,8 +232,10 @@ final class OrderOffers {
                     place,
                     order,
                     reason,
-                    at -> new OrderDesk(at.book(), at.by())
-                            .move(at.order(), to, yes, at.reason())
+                    at -> (to == OrderState.SHIPPED || to == OrderState.CANCELLED
+                                    ? Sure.of(screen, yes, at.order() + " becomes " + to.written())
+                                    : Outcome.sound(true))
+                            .then(asked -> new OrderDesk(at.book(), at.by()).move(at.order(), to, yes, at.reason()))
                             .then(written -> written(
                                     screen, written, OrderJson::standing, now -> moved(screen, at.book(), now))));
         }

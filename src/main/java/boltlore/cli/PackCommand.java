@@ -15,6 +15,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -28,6 +29,9 @@ final class PackCommand {
             name = "bags",
             description = "List what lies in each bag of a kit, spares included, and what was counted there.")
     static final class Bags extends FrozenCommand {
+
+        @Mixin
+        private Listing listing = new Listing();
 
         @Parameters(paramLabel = "ORDER", description = "Number of the order.")
         private String order = "";
@@ -50,6 +54,7 @@ final class PackCommand {
                                     (reading, kits) -> kits.of(List.of(name))
                                             .then(found -> listed(
                                                     screen,
+                                                    listing,
                                                     PackDesk.bags(reading, found.get(0)).stream()
                                                             .filter(one -> bag.isEmpty()
                                                                     || one.bag().equals(bag))

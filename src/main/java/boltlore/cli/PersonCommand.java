@@ -56,16 +56,26 @@ final class PersonCommand extends BookGroup {
     /** Lists them. */
     @Command(name = "list", description = "List persons with all that is held of them beside their orders.")
     static final class Listed extends BookCommand {
+
+        @Mixin
+        private Listing listing = new Listing();
+
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return inBook(place, book -> {
-                answer(
-                        screen,
-                        book.<List<Person>>read(reading -> reading.persons().all()),
-                        all -> JsonOut.list(all, Transfer::person),
-                        all -> all.forEach(person -> print(screen, person)));
-                return Outcome.sound(Exit.OK);
-            });
+            return inBook(
+                    place,
+                    book -> listing.of(
+                                    book.<List<Person>>read(
+                                            reading -> reading.persons().all()),
+                                    Transfer::person)
+                            .then(persons -> {
+                                answer(
+                                        screen,
+                                        persons,
+                                        all -> JsonOut.list(all, Transfer::person),
+                                        all -> all.forEach(person -> print(screen, person)));
+                                return Outcome.sound(Exit.OK);
+                            }));
         }
     }
 
@@ -191,10 +201,14 @@ final class PersonCommand extends BookGroup {
         @Mixin
         private OrderCommand.Reason reason = new OrderCommand.Reason();
 
+        @Mixin
+        private Sure sure = new Sure();
+
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             return person.read()
-                    .then(key -> reason.read()
+                    .then(key -> sure.of(screen, "All that the book holds of " + key + " is erased")
+                            .then(asked -> reason.read())
                             .then(why -> by().then(by -> inBook(
                                     place,
                                     book -> new PersonDesk(book, by)

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -20,6 +21,9 @@ import picocli.CommandLine.Parameters;
         name = "list",
         description = "List what is left to pick for some orders together, in walking order, and how far the walk is.")
 final class PickList extends FrozenCommand {
+
+    @Mixin
+    private Listing listing = new Listing();
 
     @Parameters(arity = "1..*", paramLabel = "ORDER", description = "Numbers of the orders.")
     private List<String> orders = new ArrayList<>();
@@ -65,7 +69,8 @@ final class PickList extends FrozenCommand {
                         .thenComparing(PickLine::key)
                         .thenComparing(PickLine::order))
                 .toList();
-        Outcome<Integer> done = listed(screen, sorted, PickCommand::asJson, PickCommand::says, "All is picked.");
+        Outcome<Integer> done =
+                listed(screen, listing, sorted, PickCommand::asJson, PickCommand::says, "All is picked.");
         if (!json()) {
             walk.lengths(bins)
                     .filter(lengths -> !sorted.isEmpty())

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -136,6 +137,9 @@ final class PurchaseCommand extends BookGroup {
                     "List purchase orders of which something is still to come, with what; overdue lines are marked.")
     static final class Listed extends FrozenCommand {
 
+        @Mixin
+        private Listing listing = new Listing();
+
         @Option(names = "--all", description = "Closed ones too.")
         private boolean all;
 
@@ -148,6 +152,7 @@ final class PurchaseCommand extends BookGroup {
                     place,
                     book -> book.read(reading -> listed(
                             screen,
+                            listing,
                             reading.stock().purchases(all).stream()
                                     .filter(order ->
                                             !late || order.lines().stream().anyMatch(Listed::overdue))

@@ -20,6 +20,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -40,6 +41,9 @@ final class RackCommand extends BookGroup {
     @Command(name = "list", description = "List the remnants on the rack, by material.")
     static final class Listed extends FrozenCommand {
 
+        @Mixin
+        private Listing listing = new Listing();
+
         @Option(names = "--all", description = "Those that were used up too.")
         private boolean all;
 
@@ -52,6 +56,7 @@ final class RackCommand extends BookGroup {
                     place,
                     book -> book.read(reading -> listed(
                             screen,
+                            listing,
                             reading.shop().rests(all).stream()
                                     .filter(rest -> material.isEmpty()
                                             || rest.material().equals(material))

@@ -105,8 +105,9 @@ final class RecallCommand extends BookCommand {
     private static String line(Reading reading, Recalled each) {
         return each.order() + ", " + each.state().written() + ", "
                 + reading.persons().shown(each.customer())
-                + (each.chassis().isEmpty() ? "" : ", chassis " + each.chassis()) + ": " + each.part() + " rev. "
-                + each.revision() + ", " + each.says() + (each.out() ? ", taken out since" : "");
+                + (each.chassis().isEmpty() ? "" : ", chassis " + each.chassis()) + ": " + each.part()
+                + (each.revision().isEmpty() ? "" : " rev. " + each.revision()) + ", " + each.says()
+                + (each.out() ? ", taken out since" : "");
     }
 
     private Outcome<Integer> vehicle(Screen screen, Reading reading) {

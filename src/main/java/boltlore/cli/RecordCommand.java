@@ -29,6 +29,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -189,6 +190,9 @@ final class RecordCommand extends BookGroup {
             description = "List the records that are kept of an order, the last of each kind is the one that counts.")
     static final class Listed extends FrozenCommand {
 
+        @Mixin
+        private Listing listing = new Listing();
+
         @Parameters(paramLabel = "ORDER", description = "Number of the order.")
         private String order = "";
 
@@ -199,6 +203,7 @@ final class RecordCommand extends BookGroup {
                             place,
                             book -> book.read(reading -> listed(
                                     screen,
+                                    listing,
                                     reading.shop().records(name),
                                     Listed::asJson,
                                     Listed::says,

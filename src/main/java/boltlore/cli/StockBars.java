@@ -5,6 +5,7 @@ import boltlore.book.stores.BarNeed;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Which bars are short. */
@@ -14,6 +15,9 @@ import picocli.CommandLine.Option;
                 "Say which bars must be bought for all owed orders that are not cut yet, by material and length, after what"
                         + " lies on the rack; bars that were bought lie there too ('rack add').")
 final class StockBars extends FrozenCommand {
+
+    @Mixin
+    private Listing listing = new Listing();
 
     @Option(names = "--material", paramLabel = "NAME", description = "Only of that material.")
     private String material = "";
@@ -32,6 +36,7 @@ final class StockBars extends FrozenCommand {
                                 (reading, kits) -> kits.owed().then(owed -> BarNeed.of(reading, owed, catalogue)))
                         .then(needs -> listed(
                                 screen,
+                                listing,
                                 needs.stream()
                                         .filter(need -> material.isEmpty()
                                                 || need.material().equals(material))

@@ -45,6 +45,9 @@ final class StockCommand extends BookGroup {
             description = "List what lies in the stores, by part: lots, serial numbers, bins, what is kept for whom.")
     static final class Listed extends FrozenCommand {
 
+        @Mixin
+        private Listing listing = new Listing();
+
         @Parameters(arity = "0..*", paramLabel = "PART|WORD", description = "Only these parts, or those named so.")
         private List<String> wanted = new ArrayList<>();
 
@@ -60,6 +63,7 @@ final class StockCommand extends BookGroup {
                                 .toList();
                         return listed(
                                 screen,
+                                listing,
                                 rows,
                                 row -> asJson(row.held())
                                         .put("quantity", row.quantity())

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -33,6 +34,9 @@ final class StockLacking extends BookCommand {
     @Option(names = "--for", description = "Say for whom, order by order.")
     private boolean forWhom;
 
+    @Mixin
+    private Listing listing = new Listing();
+
     @Override
     Outcome<Integer> answer(Screen screen, Place place) {
         return inBook(
@@ -41,16 +45,20 @@ final class StockLacking extends BookCommand {
                     List<Lacking> all = reading.needs().lacking(parts.isEmpty() ? most : Integer.MAX_VALUE).stream()
                             .filter(item -> parts.isEmpty() || parts.contains(item.part()))
                             .toList();
-                    answer(
-                            screen,
-                            all,
-                            items -> JsonOut.list(items, item -> json(reading, item)),
-                            items -> items.forEach(item -> told(screen, reading, item)));
-                    if (!json() && all.isEmpty()) {
-                        screen.wrapped(0, "Nothing is lacking.");
-                    }
-                    return Outcome.sound(Exit.OK);
+                    return listing.of(all, item -> json(reading, item)).then(asked -> told(screen, reading, asked));
                 }));
+    }
+
+    private Outcome<Integer> told(Screen screen, Reading reading, List<Lacking> all) {
+        answer(
+                screen,
+                all,
+                items -> JsonOut.list(items, item -> json(reading, item)),
+                items -> items.forEach(item -> told(screen, reading, item)));
+        if (!json() && all.isEmpty()) {
+            screen.wrapped(0, "Nothing is lacking.");
+        }
+        return Outcome.sound(Exit.OK);
     }
 
     private void told(Screen screen, Reading reading, Lacking item) {

@@ -16,6 +16,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -26,6 +27,9 @@ import picocli.CommandLine.Parameters;
                 "Say what all owed orders together lack, by the day on which it is needed, for whom, and by when it"
                         + " must be ordered, made or coated.")
 final class StockShort extends FrozenCommand {
+
+    @Mixin
+    private Listing listing = new Listing();
 
     /** Plans over all orders that are owed. */
     static Outcome<ShopPlan> plan(FrozenCommand command, Book book, Catalogue catalogue, @Nullable LocalDate on) {
@@ -75,7 +79,12 @@ final class StockShort extends FrozenCommand {
                 .sorted(Comparator.comparingInt(PlannedReceipt::due).thenComparing(PlannedReceipt::item))
                 .toList();
         Outcome<Integer> done = listed(
-                screen, receipts, receipt -> json(plan, receipt), receipt -> says(plan, receipt), "Nothing is short.");
+                screen,
+                listing,
+                receipts,
+                receipt -> json(plan, receipt),
+                receipt -> says(plan, receipt),
+                "Nothing is short.");
         if (!json()) {
             plan.toHurry().forEach(item -> item.brought().forEach(brought -> screen.wrapped(0, sooner(item, brought))));
         }

@@ -58,6 +58,7 @@ class EntryTest {
     }
 
     private static Stream<Happening> ofRooms() {
+        BigDecimal two = new BigDecimal("2");
         return Stream.of(
                 new ShopHappening.FoundShort("A", "PX-12", "", new BigDecimal("2")),
                 new ShopHappening.Picked("A", List.of("PX-12")),
@@ -65,6 +66,9 @@ class EntryTest {
                 new ShopHappening.Coating("A-3", "A", "PX-12", "black", ShopHappening.Coat.HUNG, "load 4"),
                 new ShopHappening.Kept("R-9", "s235-flat-40x5", new BigDecimal("1262"), "H-2", "A"),
                 new ShopHappening.Used("R-9", "A"),
+                new PackHappening.Packed("A", 11, new BigDecimal("612.5")),
+                new PackHappening.Packed("A", 1, null),
+                new PackHappening.BagCounted("A", "bag 3", "PX-12", "", two, BigDecimal.ONE),
                 new ShopHappening.Judged("A", "film", "c0ffee", false, List.of("Film below the least: 12 µm.")));
     }
 
@@ -78,6 +82,7 @@ class EntryTest {
                 new OrderHappening.Quoted("A", 2, OFFER, STANDS),
                 new OrderHappening.Ordered("A", 2, null),
                 new OrderHappening.Moved("A", OrderState.IN_WORK),
+                new OrderHappening.Moved("A", OrderState.SHIPPED, List.of("3 things that a person checks: a, b, c")),
                 new OrderHappening.Issued("A", choices),
                 new ChangeHappening.Proposed("A", 1, ChangeHappening.Asker.SUPPLIER, "b2", OFFER, choices, STANDS),
                 new ChangeHappening.Decided("A", 1, ChangeState.CARRIED_OUT),
@@ -86,6 +91,8 @@ class EntryTest {
                 new BuiltHappening.Fitted("A", "CH-11X", "B", BigDecimal.ONE, "S-1", "", "H-2"),
                 new BuiltHappening.TakenOut("A", 3_000_000_000L),
                 new BuiltHappening.Noted("A", "reading", "insulation", "612 Mohm"),
+                new BuiltHappening.Measured("A", "isolation", new BigDecimal("2.4"), "MΩ", BigDecimal.ONE, null),
+                new BuiltHappening.Measured("A", "gap", new BigDecimal("-0.1"), "", null, null),
                 new BuiltHappening.Worked("A", "CH-11X", "B", "", "bought", new BigDecimal("-2")));
     }
 

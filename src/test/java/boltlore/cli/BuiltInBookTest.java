@@ -83,11 +83,11 @@ class BuiltInBookTest {
         void vehicle() {
             desk.done("built", "fit", "BL-1001", "--part", "CH-11X", "--serial", "S-1");
             desk.done("built", "vehicle", "BL-1001", "OX 1974 0017");
-            desk.done("built", "note", "BL-1001", "reading", "insulation", "612 Mohm");
+            desk.done("built", "read", "BL-1001", "insulation", "612", "MΩ", "--least", "1");
             assertThat(desk.done("recall", "--chassis", "OX 1974 0017"))
                     .contains("BL-1001, pannier-van: ordered")
                     .contains("CH-11X rev. B, fitted: 1, serial S-1")
-                    .contains("reading, insulation: 612 Mohm")
+                    .contains("insulation: 612 MΩ, at least 1 MΩ: within")
                     .doesNotContain("BL-1002");
             assertThat(desk.refused("recall", "--chassis", "OX 1974 0018")).contains("a vehicle in the book");
         }

@@ -40,12 +40,13 @@ record DeskAt(String book) {
         return ran.err().replaceAll("\\s+", " ");
     }
 
-    /** An order file with one text in the place of another. */
+    /** An order file with one text in the place of another, and brackets that support nothing left out. */
     static Path order(Path folder, String from, String to) throws IOException {
         String text = Files.readString(Path.of("catalog/orders/bl-1001.json"));
         assertThat(text).contains(from);
         return Files.writeString(
-                Files.createTempDirectory(folder, "order").resolve("order.json"), text.replace(from, to));
+                Files.createTempDirectory(folder, "order").resolve("order.json"),
+                text.replace(from, to).replace("\"leftOut\": \"undecided\"", "\"leftOut\": \"all\""));
     }
 
     /** All that the book holds, as lines. */

@@ -7,8 +7,13 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
@@ -104,5 +109,38 @@ class DeskInBrowserTest extends InBrowser {
                         .isLessThanOrEqualTo(width);
             }
         }
+    }
+
+    @Test
+    @DisplayName("shows each sheet of an order as a page that prints, with the same as files beside it")
+    void sheets() throws IOException {
+        open("/sheets/BL-1002");
+        List<String> sheets = page().locator("main th a").all().stream()
+                .map(link -> link.getAttribute("href"))
+                .toList();
+        assertThat(sheets).hasSizeGreaterThan(12).contains("/sheets/BL-1002/bill", "/sheets/BL-1002/quotation");
+        for (String sheet : sheets) {
+            assertThat(open(sheet).locator("h1").count()).as(sheet).isPositive();
+            assertThat(violations()).as(sheet).isEmpty();
+        }
+        open("/sheets/BL-1002/quotation");
+        byte[] pdf = page().pdf();
+        try (PDDocument printed = Loader.loadPDF(pdf)) {
+            String text = new PDFTextStripper().getText(printed);
+            assertThat(text).contains("BL-1002").doesNotContain("All sheets of");
+            // A4 (ISO 216), in points.
+            assertThat(printed.getPage(0).getMediaBox().getWidth()).isBetween(594f, 597f);
+        }
+        String file = page().locator("a[download]").first().getAttribute("href");
+        byte[] workbook = page().request().get(desk.page(file).toString()).body();
+        assertThat(new String(workbook, 0, 2, StandardCharsets.US_ASCII)).isEqualTo("PK");
+    }
+
+    @Test
+    @DisplayName("says why an order has no sheets yet")
+    void no_sheets() {
+        open("/sheets/BL-1009");
+
+        assertThat(page().locator("main")).containsText("This order has no sheets yet");
     }
 }

@@ -9,6 +9,7 @@ import boltlore.catalogue.json.CatalogueReader;
 import boltlore.desk.frame.Access;
 import boltlore.desk.frame.Server;
 import boltlore.desk.frame.Workshop;
+import boltlore.desk.people.People;
 import boltlore.faults.Outcome;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -19,6 +20,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Set;
 
 /** A desk at a book of its own, on a port that is free. */
 final class OpenDesk implements AutoCloseable {
@@ -32,9 +34,9 @@ final class OpenDesk implements AutoCloseable {
     private final Book book;
     private final Server server;
 
-    private OpenDesk(Book book, int port) {
+    private OpenDesk(Book book, Access access) {
         this.book = book;
-        this.server = open(book, Access.here(port), log);
+        this.server = open(book, access, log);
     }
 
     private static Server open(Book book, Access access, StringWriter log) {
@@ -47,7 +49,18 @@ final class OpenDesk implements AutoCloseable {
 
     /** At an empty book in that folder, or the one that is there. */
     static OpenDesk at(Path folder, int port) {
-        return new OpenDesk(sound(Book.openOrBegin(new Place.InFile(folder.resolve("book.db")))), port);
+        return new OpenDesk(book(folder), Access.here(port));
+    }
+
+    private static Book book(Path folder) {
+        return sound(Book.openOrBegin(new Place.InFile(folder.resolve("book.db"))));
+    }
+
+    /** One that other machines reach, by those whom its book knows. */
+    static OpenDesk outside(Path folder, Set<String> names, Path certificate, Path key) {
+        Book book = book(folder);
+        return new OpenDesk(
+                book, new Access("127.0.0.1", 0, new Access.Outside(names, certificate, key, new People(book)::roles)));
     }
 
     static OpenDesk at(Path folder) {

@@ -1,5 +1,2 @@
 /** The desk as people use it: in a real browser, and as other sites and programs would like to use it. */
-@NullMarked
 package boltlore.desk;
-
-import org.jspecify.annotations.NullMarked;

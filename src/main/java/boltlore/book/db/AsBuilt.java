@@ -118,6 +118,7 @@ public final class AsBuilt {
         Set<Recalled> found = new LinkedHashSet<>();
         if (asked.drawing().isEmpty()) {
             found.addAll(built(asked));
+            found.addAll(inside(asked));
         }
         if (!asked.builtOnly()) {
             found.addAll(designed(asked));
@@ -144,6 +145,34 @@ public final class AsBuilt {
                     BuiltPart part = part(row);
                     return recalled(row, part.part(), part.revision(), part.says(), part.out() > 0);
                 })
+                .list();
+    }
+
+    /**
+     * Kits that have got an assembly after it was made of the lot or piece, at whatever depth. Which of several assemblies it
+     * went into nobody has written down, so each of them may hold it.
+     */
+    private List<Recalled> inside(Asked asked) {
+        if (asked.lot().isEmpty() && asked.serial().isEmpty()) {
+            return List.of();
+        }
+        String column = asked.lot().isEmpty() ? "serial" : "lot";
+        return handle.createQuery("with recursive inside (part, entry) as (select into_part, entry from built_in where "
+                        + column + " = :number and (:part = '' or part = :part) union select b.into_part, b.entry"
+                        + " from built_in b join inside i on b.part = i.part and b.entry > i.entry)"
+                        + " select distinct g.order_name, g.part, o.state, o.customer, v.chassis from issued_part g"
+                        + " join inside i on i.part = g.part and i.entry < g.entry"
+                        + " join customer_order o on o.name = g.order_name"
+                        + " left join vehicle v on v.order_name = g.order_name")
+                .bind("number", value(asked, column))
+                .bind("part", asked.part())
+                .map((row, context) -> recalled(
+                        row,
+                        row.getString("part"),
+                        "",
+                        "may hold it: made here with " + (asked.lot().isEmpty() ? "that piece" : "that lot")
+                                + " in the stores",
+                        false))
                 .list();
     }
 

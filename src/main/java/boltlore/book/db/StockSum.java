@@ -16,7 +16,8 @@ final class StockSum implements Sum {
                 "stock part finish lot serial bin",
                 "reservation order_name part finish",
                 "issued_part order_name part finish lot serial bin instead concession",
-                "received_serial part serial");
+                "received_serial part serial",
+                "built_in entry");
     }
 
     @Override
@@ -39,6 +40,13 @@ final class StockSum implements Sum {
             add(handle, scrapped.held(), scrapped.quantity().negate());
         } else if (happening instanceof StockHappening.BuiltIn builtIn) {
             add(handle, builtIn.held(), builtIn.quantity().negate());
+            handle.execute(
+                    "insert into built_in (entry, part, lot, serial, into_part) values (?, ?, ?, ?, ?)",
+                    entry,
+                    builtIn.held().part(),
+                    builtIn.held().lot(),
+                    builtIn.held().serial(),
+                    builtIn.into());
         } else if (happening instanceof StockHappening.Coated coated) {
             add(handle, coated.held(), coated.quantity().negate());
             add(handle, coated.held().finished(coated.to()), coated.quantity());

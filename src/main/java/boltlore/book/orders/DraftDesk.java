@@ -21,10 +21,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * The calls on a draft that is asked for question by question. Each change is in the book at once, says which draft it was
@@ -197,10 +197,11 @@ public final class DraftDesk {
         List<OrderHappening.Drafted> oldestFirst = new ArrayList<>(newestFirst);
         Collections.reverse(oldestFirst);
         for (OrderHappening.Drafted drafted : oldestFirst) {
-            for (String option : new TreeSet<>(drafted.choices().keySet())) {
-                if (!drafted.choices().get(option).equals(before.get(option))) {
-                    answered.remove(new OptionName(option));
-                    answered.add(0, new OptionName(option));
+            for (Map.Entry<String, String> choice : drafted.choices().entrySet()) {
+                if (!choice.getValue().equals(before.get(choice.getKey()))) {
+                    OptionName option = new OptionName(choice.getKey());
+                    answered.remove(option);
+                    answered.add(0, option);
                 }
             }
             before = drafted.choices();

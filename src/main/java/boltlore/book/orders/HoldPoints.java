@@ -1,8 +1,5 @@
 package boltlore.book.orders;
 
-import boltlore.book.BuiltHappening.Noted;
-import boltlore.book.BuiltNote;
-import boltlore.book.BuiltReading;
 import boltlore.book.ChangeHappening.Decided;
 import boltlore.book.ChangeState;
 import boltlore.book.Entry;
@@ -13,18 +10,14 @@ import boltlore.book.OrderHappening;
 import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
 import boltlore.book.QuotedVersion;
-import boltlore.book.ShopHappening.Coat;
 import boltlore.book.Subject;
 import boltlore.book.db.Reading;
 import boltlore.book.db.Shop.KeptRecord;
 import boltlore.book.db.Shop.Piece;
 import boltlore.faults.Outcome;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -55,11 +48,7 @@ public final class HoldPoints {
             found.picked();
             found.packed();
             found.tested();
-            found.coated();
-            found.readings();
-            found.writtenDown();
-            found.changes();
-            found.findings();
+            found.points.addAll(RecordHolds.of(reading, order));
         } else if (to == OrderState.CANCELLED) {
             found.cancelled();
         }
@@ -135,7 +124,7 @@ public final class HoldPoints {
     }
 
     private void tested() {
-        KeptRecord last = last("test");
+        KeptRecord last = last(reading, order, "test");
         if (last == null) {
             points.add(HoldPoint.released(
                     "no record of its end-of-line test",
@@ -170,121 +159,15 @@ public final class HoldPoints {
                 && decided.state() == ChangeState.ACCEPTED;
     }
 
-    private @Nullable KeptRecord last(String of) {
+    /** The record of a kind that counts. */
+    static @Nullable KeptRecord last(Reading reading, OrderStanding order, String of) {
         return reading.shop().records(order.name()).stream()
                 .filter(record -> record.of().equals(of))
                 .reduce((one, other) -> other)
                 .orElse(null);
     }
 
-    private void coated() {
-        List<Piece> pieces = reading.shop().pieces(List.of(), order.name());
-        List<String> there = pieces.stream()
-                .filter(piece -> !piece.state().done())
-                .map(piece -> piece.piece() + " (" + piece.state().written() + ")")
-                .toList();
-        if (!there.isEmpty()) {
-            points.add(HoldPoint.released(
-                    there.size() + " pieces in the coating shop: " + some(there),
-                    "none of this order",
-                    "'boltlore coating list --order " + order.name() + "' shows them."));
-        }
-        KeptRecord film = last("film");
-        boolean coated = pieces.stream().anyMatch(piece -> piece.state() == Coat.ACCEPTED);
-        if (film == null && coated) {
-            points.add(HoldPoint.released(
-                    "coated pieces, and no record of their film",
-                    "one that is passed",
-                    "'boltlore record film " + order.name() + " --record FILE' judges and keeps it."));
-        } else if (film != null && !film.passed()) {
-            points.add(HoldPoint.released(
-                    "a film record that is not passed (entry " + film.entry() + ")",
-                    "a later one that is",
-                    "Coat again what it names, and read again."));
-        }
-    }
-
-    /** Of each thing the last reading counts; a concession of the same thing answers for one that is not within its limits. */
-    private void readings() {
-        Set<String> conceded = reading.asBuilt().notes(order.name()).stream()
-                .filter(note -> note.what().equals(Noted.CONCESSION))
-                .map(BuiltNote::of)
-                .collect(Collectors.toSet());
-        Map<String, BuiltReading> last = new LinkedHashMap<>();
-        reading.asBuilt()
-                .readings(order.name())
-                .forEach(each -> last.put(each.measured().of(), each));
-        last.values().stream()
-                .filter(each -> !each.measured().within()
-                        && !conceded.contains(each.measured().of()))
-                .forEach(each -> points.add(HoldPoint.firm(
-                        "a reading outside its limits (entry " + each.entry() + "): " + each,
-                        "a later one within them, or a concession",
-                        "Mend it and read again, or let the engineer write the concession: 'boltlore built note "
-                                + order.name() + " concession'.")));
-    }
-
-    /** What cannot be found again in a recall must be written down before it leaves. */
-    private void writtenDown() {
-        AsBuiltRecord record = AsBuiltRecord.of(reading, order);
-        if (!record.missing().isEmpty()) {
-            points.add(HoldPoint.firm(
-                    record.missing().size() + " parts without the serial number or lot that is asked for: "
-                            + some(record.missing()),
-                    "all of them written down, so that a recall finds them",
-                    "'boltlore built fit " + order.name() + " --part PART --serial NUMBER' writes one down."));
-        }
-        Set<String> told = Set.copyOf(record.missing());
-        List<String> others = record.differences().stream()
-                .filter(difference -> !told.contains(difference))
-                .toList();
-        if (!others.isEmpty()) {
-            points.add(HoldPoint.released(
-                    others.size() + " differences from the kit as designed: " + some(others),
-                    "the kit as designed",
-                    "'boltlore built show " + order.name() + "' names them."));
-        }
-    }
-
-    private void changes() {
-        for (OrderChange change : reading.changes().of(order.name())) {
-            String named =
-                    "change " + change.number() + ", which is " + change.state().written();
-            if (change.state() == ChangeState.PROPOSED) {
-                points.add(HoldPoint.firm(
-                        named,
-                        "a decision",
-                        "'boltlore change decide " + order.name() + " " + change.number() + "' accepts or drops it."));
-            } else if (change.state() == ChangeState.ACCEPTED) {
-                points.add(HoldPoint.firm(
-                        named + " and not carried out",
-                        "one that is carried out",
-                        "'boltlore change carry " + order.name() + " " + change.number()
-                                + "' does, 'boltlore change decide … done' says so."));
-            }
-        }
-    }
-
-    private void findings() {
-        List<KeptFinding> found = KeptFinding.in(reading, stands().findings());
-        points.addAll(stops(reading, stands()));
-        List<String> checks = found.stream()
-                .filter(KeptFinding::isToCheck)
-                .map(check -> check.by() + ": " + check.kind() + " (" + check.subject() + ")")
-                .toList();
-        if (!checks.isEmpty()) {
-            points.add(HoldPoint.released(
-                    checks.size() + " things that a person checks: " + some(checks),
-                    "all of them checked",
-                    "'boltlore order show " + order.name() + " --findings' tells each."));
-        }
-    }
-
     /** What the kit stands on now. */
-    private Frozen stands() {
-        return standing(reading, order);
-    }
-
     static Frozen standing(Reading reading, OrderStanding order) {
         return reading.changes().of(order.name()).stream()
                 .filter(change -> change.stands().kit().equals(order.resolved())
@@ -319,7 +202,7 @@ public final class HoldPoints {
         }
     }
 
-    private static String some(List<String> all) {
+    static String some(List<String> all) {
         String shown = all.stream().limit(SHOWN).collect(Collectors.joining(", "));
         return all.size() > SHOWN ? shown + " and " + (all.size() - SHOWN) + " more" : shown;
     }

@@ -4,7 +4,6 @@ import boltlore.book.BuiltHappening.Worked;
 import boltlore.book.By;
 import boltlore.book.ChangeState;
 import boltlore.book.Held;
-import boltlore.book.KitDifference.Piece;
 import boltlore.book.OrderChange;
 import boltlore.book.ShopHappening.Coat;
 import boltlore.book.ShopHappening.Coating;
@@ -16,8 +15,6 @@ import boltlore.book.db.Shop;
 import boltlore.book.db.Stock;
 import boltlore.book.db.Writing;
 import boltlore.book.db.Written;
-import boltlore.book.orders.ChangeEffect;
-import boltlore.book.orders.OrderDesk;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
 import boltlore.faults.Fault;
@@ -73,14 +70,14 @@ public final class ChangeWork {
         }
     }
 
-    /** What is to be undone of the order as it stands now, after that change. */
-    public static Undone of(Reading reading, KitInWork kit, OrderChange change) {
+    /** What is to be undone of the order as it stands now. */
+    public static Undone of(Reading reading, KitInWork kit) {
         return new Undone(
                 surplus(reading, kit).stream()
                         .map(issued -> new Stock.Row(issued.held(), issued.quantity()))
                         .toList(),
                 CoatDesk.notAsked(reading, kit),
-                cut(reading, kit, change));
+                cut(reading, kit));
     }
 
     /** Of each line what the order has got above what it asks for, what came last first. */
@@ -88,42 +85,39 @@ public final class ChangeWork {
         Map<String, BigDecimal> over = new TreeMap<>();
         List<Issued> issued =
                 new ArrayList<>(reading.stock().issuedTo(kit.order().name()));
-        issued.forEach(each -> over.merge(PickDesk.key(each), each.quantity(), BigDecimal::add));
+        issued.forEach(each -> over.merge(GivenBack.key(each), each.quantity(), BigDecimal::add));
         PickLine.of(reading, kit)
                 .forEach(line -> over.computeIfPresent(line.key(), (key, got) -> got.subtract(line.wanted())));
         List<Issued> surplus = new ArrayList<>();
         for (int i = issued.size() - 1; i >= 0; i--) {
             Issued each = issued.get(i);
             BigDecimal some =
-                    over.getOrDefault(PickDesk.key(each), BigDecimal.ZERO).min(each.quantity());
+                    over.getOrDefault(GivenBack.key(each), BigDecimal.ZERO).min(each.quantity());
             if (some.signum() > 0) {
                 surplus.add(new Issued(each.held(), some, each.order(), each.instead(), each.concession()));
-                over.merge(PickDesk.key(each), some.negate(), BigDecimal::add);
+                over.merge(GivenBack.key(each), some.negate(), BigDecimal::add);
             }
         }
         return surplus;
     }
 
-    private static SortedMap<String, BigDecimal> cut(Reading reading, KitInWork kit, OrderChange change) {
-        SortedMap<String, BigDecimal> cut = new TreeMap<>();
-        Map<Piece, SortedMap<String, BigDecimal>> work =
-                reading.changes().workOn(kit.order().name());
-        OrderDesk.standing(reading, kit.order().name())
-                .then(standing -> Outcome.sound(ChangeEffect.of(reading, standing, change)))
-                .then(effect -> {
-                    effect.done().stream()
-                            .filter(done -> done.stage().equals(CUT))
-                            .forEach(done -> {
-                                BigDecimal picked = work.getOrDefault(done.piece(), new TreeMap<>())
-                                        .getOrDefault(PickDesk.PICKED, BigDecimal.ZERO);
-                                BigDecimal left = done.quantity().subtract(picked);
-                                if (left.signum() > 0) {
-                                    cut.merge(done.piece().part(), left, BigDecimal::add);
-                                }
-                            });
-                    return Outcome.sound(true);
-                });
-        return cut;
+    /** Cut above what the kit needs in whatever finish, and not among what comes back. */
+    private static SortedMap<String, BigDecimal> cut(Reading reading, KitInWork kit) {
+        String order = kit.order().name();
+        SortedMap<String, BigDecimal> over = new TreeMap<>();
+        reading.changes()
+                .workOn(order)
+                .forEach((piece, stages) ->
+                        over.merge(piece.part(), stages.getOrDefault(CUT, BigDecimal.ZERO), BigDecimal::add));
+        kit.bill()
+                .all()
+                .forEach(item -> over.computeIfPresent(
+                        item.part().number().text(), (part, cut) -> cut.subtract(item.quantity())));
+        surplus(reading, kit)
+                .forEach(issued ->
+                        over.computeIfPresent(issued.held().part(), (part, cut) -> cut.subtract(issued.quantity())));
+        over.values().removeIf(left -> left.signum() <= 0);
+        return over;
     }
 
     private static final String CUT = "cut";
@@ -138,13 +132,13 @@ public final class ChangeWork {
         return book.write(
                 by,
                 writing -> accepted(writing, name, number).then(change -> {
-                    Undone undone = of(writing, kit, change);
+                    Undone undone = of(writing, kit);
                     List<Fault> faults = decided(name, undone.cut(), cut);
                     if (!faults.isEmpty()) {
                         return Outcome.faulty(faults);
                     }
                     String why = reason.isBlank() ? "change " + number : reason;
-                    surplus(writing, kit).forEach(issued -> PickDesk.giveBack(writing, kit, issued, "", why));
+                    surplus(writing, kit).forEach(issued -> GivenBack.of(writing, kit, issued, "", why));
                     undone.queued()
                             .forEach(piece -> writing.add(
                                     new Coating(piece.piece(), name, piece.part(), piece.finish(), Coat.WITHDRAWN, ""),

@@ -2,13 +2,10 @@ package boltlore.book.stores;
 
 import boltlore.book.BuiltHappening.Fitted;
 import boltlore.book.BuiltHappening.Noted;
-import boltlore.book.BuiltHappening.TakenOut;
 import boltlore.book.BuiltHappening.Worked;
-import boltlore.book.BuiltPart;
 import boltlore.book.By;
 import boltlore.book.Held;
 import boltlore.book.ShopHappening;
-import boltlore.book.StockHappening;
 import boltlore.book.StockHappening.Issued;
 import boltlore.book.db.Book;
 import boltlore.book.db.Reading;
@@ -91,7 +88,7 @@ public final class PickDesk {
         }
     }
 
-    private static String revision(KitInWork kit, String part) {
+    static String revision(KitInWork kit, String part) {
         Part known = kit.catalogue().parts().get(new PartNumber(part));
         return known == null ? "-" : known.revision();
     }
@@ -184,7 +181,7 @@ public final class PickDesk {
                 Issued one = got.get(i);
                 BigDecimal some = one.quantity().min(left);
                 left = left.subtract(some);
-                giveBack(
+                GivenBack.of(
                         writing, kit, new Issued(one.held(), some, one.order(), one.instead(), ""), held.bin(), reason);
             }
             String key = Stock.key(instead.isEmpty() ? held.part() : instead, held.finish());
@@ -202,66 +199,9 @@ public final class PickDesk {
                 by,
                 writing -> owed(writing, kit).then(owed -> {
                     List<Issued> all = writing.stock().issuedTo(kit.order().name());
-                    all.forEach(issued -> giveBack(writing, kit, issued, "", reason));
+                    all.forEach(issued -> GivenBack.of(writing, kit, issued, "", reason));
                     return Outcome.sound(all.stream().map(Issued::held).toList());
                 }));
-    }
-
-    /** Under which line of the kit it was taken. */
-    static String key(Issued issued) {
-        return Stock.key(
-                issued.instead().isEmpty() ? issued.held().part() : issued.instead(),
-                issued.held().finish());
-    }
-
-    /** @param bin that it goes into; empty for the one that it came from */
-    static void giveBack(Writing writing, KitInWork kit, Issued issued, String bin, String reason) {
-        Held held = issued.held();
-        String wanted = issued.instead().isEmpty() ? held.part() : issued.instead();
-        takeOut(writing, issued, reason);
-        writing.add(
-                new Worked(
-                        issued.order(),
-                        wanted,
-                        revision(kit, wanted),
-                        held.finish(),
-                        PICKED,
-                        issued.quantity().negate()),
-                "");
-        writing.add(
-                new StockHappening.Returned(
-                        bin.isEmpty() ? held : held.in(bin), issued.quantity(), issued.order(), issued.instead()),
-                reason);
-    }
-
-    /** The piece is in the kit no more; of a lot what stays in is written down again. */
-    private static void takeOut(Writing writing, Issued issued, String reason) {
-        Held held = issued.held();
-        BigDecimal left = issued.quantity();
-        List<BuiltPart> fitted = writing.asBuilt().parts(issued.order());
-        for (int i = fitted.size() - 1; i >= 0 && left.signum() > 0; i--) {
-            BuiltPart part = fitted.get(i);
-            boolean same = held.serial().isEmpty()
-                    ? !held.lot().isEmpty() && part.lot().equals(held.lot())
-                    : part.serial().equals(held.serial());
-            if (same && part.out() == 0 && part.part().equals(held.part())) {
-                writing.add(new TakenOut(issued.order(), part.entry()), reason);
-                BigDecimal stays = part.quantity().subtract(left);
-                left = left.subtract(part.quantity());
-                if (stays.signum() > 0) {
-                    writing.add(
-                            new Fitted(
-                                    issued.order(),
-                                    part.part(),
-                                    part.revision(),
-                                    stays,
-                                    part.serial(),
-                                    part.lot(),
-                                    part.heat()),
-                            reason);
-                }
-            }
-        }
     }
 
     /** Calls an order's picking complete: not while a part is open that safety hangs on, and with a reason while any is. */

@@ -21,7 +21,7 @@ public enum Assets {
 
     private final String name;
     private final String type;
-    private final byte[] content;
+    private final String text;
     private final String sum;
 
     Assets(String name, String resource, String type) {
@@ -31,11 +31,11 @@ public enum Assets {
             if (in == null) {
                 throw new IllegalStateException(resource + " is not part of the program");
             }
-            this.content = in.readAllBytes();
+            this.text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        this.sum = Guard.hash(new String(content, StandardCharsets.UTF_8)).substring(0, SUM);
+        this.sum = Guard.hash(text).substring(0, SUM);
     }
 
     public String path() {
@@ -45,7 +45,7 @@ public enum Assets {
     void hand(Context context) {
         context.header("Cache-Control", "public, max-age=31536000, immutable");
         context.contentType(type);
-        context.result(content);
+        context.result(text);
     }
 
     static Map<String, Assets> byPath() {

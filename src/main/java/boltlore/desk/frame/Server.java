@@ -207,10 +207,11 @@ public final class Server implements AutoCloseable {
 
     private Pages.Reader head(Context context) {
         String token = context.attribute(Guard.TOKEN);
-        return new Pages.Reader(
-                token == null ? "" : token,
-                signIn.roles(context),
-                signIn.who(context).isPresent());
+        // Whom the guard has turned away is shown nothing of the house.
+        return token == null
+                ? new Pages.Reader("", Set.of(), false)
+                : new Pages.Reader(
+                        token, signIn.roles(context), signIn.who(context).isPresent());
     }
 
     /**

@@ -31,7 +31,6 @@ final class Ahead {
             work -> {
                 Thread thread = new Thread(work, "working ahead");
                 thread.setDaemon(true);
-                thread.setPriority(Thread.MIN_PRIORITY);
                 return thread;
             },
             new ThreadPoolExecutor.DiscardPolicy());

@@ -183,9 +183,12 @@ final class CardMaker {
     private Card.Answer answer(Option option, OptionValue value, Effect effect) {
         BestKit before = effect.before();
         BestKit after = effect.after();
-        boolean both = before != null && after != null;
-        String kg = both ? signed(after.massKg().subtract(before.massKg()).setScale(1, RoundingMode.HALF_UP)) : "";
-        String days = both ? signed(BigDecimal.valueOf(after.leadDays() - (long) before.leadDays())) : "";
+        String kg = "";
+        String days = "";
+        if (before != null && after != null) {
+            kg = signed(after.massKg().subtract(before.massKg()).setScale(1, RoundingMode.HALF_UP));
+            days = signed(BigDecimal.valueOf(after.leadDays() - (long) before.leadDays()));
+        }
         String price = effect.morePrice().map(more -> price(after, more)).orElse("");
         return new Card.Answer(
                 value.value(),

@@ -2,7 +2,6 @@ package boltlore.desk.sheets;
 
 import boltlore.answers.OrderKit;
 import boltlore.book.OrderStanding;
-import boltlore.book.db.Reading;
 import boltlore.book.orders.DraftDesk;
 import boltlore.book.orders.FrozenKits;
 import boltlore.choices.Choices;
@@ -36,11 +35,11 @@ public final class Kits {
                 .read(reading -> standing.state().frozen()
                         ? FrozenKits.in(reading, workshop.bench(), today).then(kits -> kits.of(standing))
                         : DraftDesk.draft(reading, workshop.bench(), standing.name())
-                                .then(draft -> open(reading, draft, today)));
+                                .then(draft -> open(draft, today)));
     }
 
     /** Of an order that is open, by the catalogue as it is now. */
-    private Outcome<KitInWork> open(Reading reading, DraftDesk.Draft draft, LocalDate today) {
+    private Outcome<KitInWork> open(DraftDesk.Draft draft, LocalDate today) {
         Choices choices = draft.order().choices();
         Choices whole = new Chooser(choices.family()).standing(choices) instanceof ChoiceState.Sound sound
                 ? sound.withForced()

@@ -59,3 +59,15 @@ create table open_need (
 create index open_need_of on open_need (part, finish, day, micro);
 
 alter table customer_order add column needs ${text} not null default '';
+
+-- Which lots and pieces went into which assemblies that were made here: a recall finds the kits that such an assembly is in.
+create table built_in (
+    entry ${number} primary key,
+    part ${text} not null,
+    lot ${text} not null,
+    serial ${text} not null,
+    into_part ${text} not null
+);
+create index built_in_lot on built_in (lot, part);
+create index built_in_serial on built_in (serial, part);
+create index built_in_part on built_in (part);

@@ -1,0 +1,2 @@
+/** What all pages stand in, tried without a browser. */
+package boltlore.desk.frame;
