@@ -85,11 +85,12 @@ final class HtmlBlocks implements Block.Cases<String> {
                         "<th scope=\"col\"" + look(column.kind()) + ">" + escaped(column.headingWithUnit()) + "</th>")
                 .collect(Collectors.joining());
         String rows = table.rows().stream().map(row -> row(table, row)).collect(Collectors.joining("\n"));
-        String reached = within
-                ? " tabindex=\"0\" role=\"group\" aria-label=\"" + escaped(page.name()) + ", " + escaped(table.name())
-                        + "\""
-                : " tabindex=\"0\"";
-        return "<div class=\"table\"" + reached + "><table>\n<thead><tr>" + heads + "</tr></thead>\n<tbody>\n" + rows
+        // Where it is wider than the screen it scrolls, by keyboard too.
+        String named = within
+                ? " role=\"group\" aria-label=\"" + escaped(page.name()) + ", " + escaped(table.name()) + "\""
+                : "";
+        return "<div class=\"table\" tabindex=\"0\"" + named + "><table>\n<thead><tr>" + heads
+                + "</tr></thead>\n<tbody>\n" + rows
                 + "\n</tbody>\n</table></div>";
     }
 
