@@ -56,7 +56,8 @@ class ShipCommandTest {
                 folder.resolve("order.json"),
                 Files.readString(Path.of(FIRST)).replaceAll("(?m)^ \"consignee\".*\n", ""));
         String shipped = boltlore("ship", homeless, "--out", out()).out().replaceAll("\\s+", " ");
-        String kit = boltlore("kit", homeless, "--out", out().resolve("kit")).out().replaceAll("\\s+", " ");
+        String kit =
+                boltlore("kit", homeless, "--out", out().resolve("kit")).out().replaceAll("\\s+", " ");
 
         assertThat(shipped)
                 .contains("Check, ship: Destination not given: The destination is not given (--to)")

@@ -66,7 +66,9 @@ class SalesInBrowserTest extends InBrowser {
             page.locator("button.answer").first().click();
         }
         if (page.locator("#wants").count() > 0) {
-            page.locator("#wants ~ form input[type=radio]").all().stream().limit(1).forEach(Locator::check);
+            page.locator("#wants ~ form input[type=radio]").all().stream()
+                    .limit(1)
+                    .forEach(Locator::check);
             page.locator("#wants ~ form input[type=text]").all().forEach(measure -> measure.fill("510"));
             press(page, "Keep");
         }

@@ -40,22 +40,18 @@ class OptionPricesTest {
     @ValueSource(strings = {"bl-1001", "bl-1010", "bl-2001"})
     void adds_up_to_the_price_of_the_kit_with_what_is_left(String order) {
         KitInWork kit = kit(order);
-        OptionPrices options =
-                OptionPrices.of(kit, asked(kit), price(kit)).orElseThrow();
-        BigDecimal sum = options.steps().stream()
-                .map(OptionPrices.Step::amount)
-                .reduce(options.plain(), BigDecimal::add);
+        OptionPrices options = OptionPrices.of(kit, asked(kit), price(kit)).orElseThrow();
+        BigDecimal sum =
+                options.steps().stream().map(OptionPrices.Step::amount).reduce(options.plain(), BigDecimal::add);
         assertThat(sum).isEqualByComparingTo(price(kit));
-        assertThat(options.steps())
-                .allSatisfy(step -> assertThat(step.amount()).isPositive());
+        assertThat(options.steps()).allSatisfy(step -> assertThat(step.amount()).isPositive());
     }
 
     /** The family's limits join outlet and two-way charger: neither goes without the other. */
     @Test
     void takes_together_what_limits_join_and_each_option_once() {
         KitInWork kit = kit("bl-1001");
-        OptionPrices options =
-                OptionPrices.of(kit, asked(kit), price(kit)).orElseThrow();
+        OptionPrices options = OptionPrices.of(kit, asked(kit), price(kit)).orElseThrow();
         assertThat(options.steps())
                 .anySatisfy(step -> assertThat(step.changed())
                         .extracting(OptionPrices.Changed::chosen)
