@@ -66,7 +66,9 @@ class SalesInBrowserTest extends InBrowser {
             page.locator("button.answer").first().click();
         }
         if (page.locator("#wants").count() > 0) {
-            page.locator("#wants ~ form input[type=radio]").all().stream().limit(1).forEach(Locator::check);
+            page.locator("#wants ~ form input[type=radio]").all().stream()
+                    .limit(1)
+                    .forEach(Locator::check);
             page.locator("#wants ~ form input[type=text]").all().forEach(measure -> measure.fill("510"));
             press(page, "Keep");
         }
@@ -249,7 +251,7 @@ class SalesInBrowserTest extends InBrowser {
         settleAll(page());
         press(page(), "Quote it as version 1");
 
-        assertThat(page().locator(".holds")).containsText("a Stop of 'axle-loads'");
+        assertThat(page().locator(".holds")).containsText("A Stop of 'axle-loads'");
         assertThat(page().getByText("The customer orders version 1")).hasCount(0);
     }
 

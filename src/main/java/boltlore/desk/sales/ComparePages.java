@@ -122,9 +122,10 @@ public final class ComparePages {
     }
 
     private Answer compare(Call call) {
-        List<String> orders = workshop.book().read(reading -> OrderRow.list(reading, OrderState.ALL, call.today())).stream()
-                .map(OrderRow::number)
-                .toList();
+        List<String> orders =
+                workshop.book().read(reading -> OrderRow.list(reading, OrderState.ALL, call.today())).stream()
+                        .map(OrderRow::number)
+                        .toList();
         String one = call.said("one");
         String other = call.said("other");
         if (one.isEmpty() || other.isEmpty()) {

@@ -103,9 +103,14 @@ public final class OrderPages {
         return shown;
     }
 
+    private static String sentence(String found) {
+        return Character.toUpperCase(found.charAt(0)) + found.substring(1) + (found.endsWith(".") ? "" : ".");
+    }
+
     private List<String> holds(QuotedVersion last) {
         return workshop.book().read(reading -> HoldPoints.beforeConfirming(reading, last)).stream()
                 .map(HoldPoint::found)
+                .map(OrderPages::sentence)
                 .toList();
     }
 

@@ -60,7 +60,9 @@ public final class SalesRoom implements Room {
     private Answer today(Call call) {
         String wanted = call.said("order");
         boolean found = !wanted.isEmpty()
-                && workshop.book().read(reading -> reading.orders().find(wanted)).isPresent();
+                && workshop.book()
+                        .read(reading -> reading.orders().find(wanted))
+                        .isPresent();
         if (found) {
             return new Answer.Done(ORDER + wanted);
         }
