@@ -251,7 +251,7 @@ class SalesInBrowserTest extends InBrowser {
         settleAll(page());
         press(page(), "Quote it as version 1");
 
-        assertThat(page().locator(".holds")).containsText("a Stop of 'axle-loads'");
+        assertThat(page().locator(".holds")).containsText("A Stop of 'axle-loads'");
         assertThat(page().getByText("The customer orders version 1")).hasCount(0);
     }
 

@@ -1,10 +1,8 @@
 package boltlore.desk.sales;
 
-import boltlore.asking.AskedHead;
 import boltlore.asking.KitFigures;
 import boltlore.book.orders.DraftDesk.Draft;
 import boltlore.catalogue.Family;
-import boltlore.catalogue.Measure;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
 import boltlore.choices.Choice;
@@ -15,7 +13,6 @@ import boltlore.choosing.ChoiceState;
 import boltlore.choosing.ConflictWords;
 import boltlore.choosing.Importance;
 import boltlore.desk.sales.Choosings.Choosing;
-import boltlore.explanation.FindingWords;
 import boltlore.logic.Deadline;
 import boltlore.measure.Digits;
 import boltlore.order.Order;
@@ -75,7 +72,7 @@ final class CardMaker {
                 settled(),
                 option == null ? null : question(option),
                 foot(whole),
-                whole ? wants() : List.of(),
+                whole ? CardWants.of(order, choosing, standing) : List.of(),
                 List.of(),
                 List.of(),
                 !draft.earlier().isEmpty(),
@@ -250,35 +247,5 @@ final class CardMaker {
                         "Mass of the kit",
                         kit.massKg().setScale(1, RoundingMode.HALF_UP).toPlainString() + " kg"),
                 new Card.Fact("Lead time", kit.leadDays() + " days"));
-    }
-
-    /** What no choice says, and the kit does not ship without. */
-    private List<Card.Want> wants() {
-        List<Card.Want> wants = new ArrayList<>();
-        if (AskedHead.BRACKETS.missing(order)) {
-            FindingWords says = new FindingWords(family());
-            String unused = choosing.best().unused(standing.withForced()).stream()
-                    .map(line -> says.line(line.text()).english())
-                    .collect(Collectors.joining(", "));
-            if (!unused.isEmpty()) {
-                wants.add(new Card.Want(
-                        AskedHead.BRACKETS.command(),
-                        "Brackets that support nothing in this kit",
-                        unused + ".",
-                        List.of(new Card.Fact("out", "Leave them out"), new Card.Fact("keep", "Keep them for later"))));
-            }
-        }
-        for (Measure measure : family().measures()) {
-            if (!order.measuredMm().containsKey(measure.name())) {
-                wants.add(new Card.Want(
-                        AskedHead.MEASURED.command() + "-" + measure.name(),
-                        measure.asks().english(),
-                        "In mm, from " + Digits.plain(measure.fromMm()) + " to " + Digits.plain(measure.toMm())
-                                + ", usually " + Digits.plain(measure.usualMm()) + ". Nothing is cut to it before it"
-                                + " is measured.",
-                        List.of()));
-            }
-        }
-        return wants;
     }
 }

@@ -1,6 +1,5 @@
 package boltlore.desk.sales;
 
-import boltlore.asking.AskedHead;
 import boltlore.asking.PapersLanguage;
 import boltlore.book.OrderStanding;
 import boltlore.book.QuotedVersion;
@@ -30,12 +29,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
-import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The pages and forms of one order while its choices are open. */
-public final class OrderPages {
+final class OrderPages {
 
     private static final String AT = SalesRoom.ORDER + "{order}";
 
@@ -56,10 +54,9 @@ public final class OrderPages {
     void open(Doors doors) {
         doors.look(AT, call -> page(call, call.path("order")));
         doors.look(AT + "/opening", this::opening);
-        doors.look(AT + "/head", this::head);
+        new HeadPages(workshop).open(doors);
         doors.act(AT + "/answer", call -> act(call, this::answered));
         doors.act(AT + "/take", call -> act(call, this::taken));
-        doors.act(AT + "/head", this::headSaid);
         doors.act(AT + "/wants", call -> act(call, this::wantsSaid));
         doors.act(AT + "/back", this::back);
         doors.act(AT + "/copy", this::copy);
@@ -68,10 +65,14 @@ public final class OrderPages {
     }
 
     private Outcome<Draft> draft(String order) {
+        return draft(workshop, order);
+    }
+
+    static Outcome<Draft> draft(Workshop workshop, String order) {
         return workshop.book().read(reading -> DraftDesk.draft(reading, workshop.bench(), order));
     }
 
-    private static Answer missing(Outcome<?> outcome) {
+    static Answer missing(Outcome<?> outcome) {
         return new Answer.Missing(Sentences.of(outcome.faults()).get(0));
     }
 
@@ -103,9 +104,14 @@ public final class OrderPages {
         return shown;
     }
 
+    private static String sentence(String found) {
+        return Character.toUpperCase(found.charAt(0)) + found.substring(1) + (found.endsWith(".") ? "" : ".");
+    }
+
     private List<String> holds(QuotedVersion last) {
         return workshop.book().read(reading -> HoldPoints.beforeConfirming(reading, last)).stream()
                 .map(HoldPoint::found)
+                .map(OrderPages::sentence)
                 .toList();
     }
 
@@ -197,74 +203,6 @@ public final class OrderPages {
                                 choosing -> OpeningPage.of(sound.value(), choosing, wanted.value()))
                         : new Answer.Missing("There is no such answer.")
                 : missing(found);
-    }
-
-    private Answer head(Call call) {
-        Outcome<Draft> found = draft(call.path("order"));
-        return found instanceof Outcome.Sound<Draft> sound ? head(sound.value()) : missing(found);
-    }
-
-    private Answer.Shown head(Draft draft) {
-        Function<AskedHead, String> shown = head -> HeadForm.shown(head, draft.order());
-        return Answer.page(
-                draft.order().name() + ": customer and vehicle",
-                "sales/head.jte",
-                new HeadPage(
-                        draft.order().name(),
-                        draft.seen(),
-                        draft.customer(),
-                        shown.apply(AskedHead.BUILT),
-                        shown.apply(AskedHead.CHASSIS),
-                        shown.apply(AskedHead.DUE),
-                        shown.apply(AskedHead.PARTNER),
-                        shown.apply(AskedHead.DISCOUNT),
-                        shown.apply(AskedHead.LANGUAGE),
-                        List.copyOf(workshop.bench()
-                                .catalogue()
-                                .workshop()
-                                .partners()
-                                .keySet()),
-                        List.copyOf(workshop.bench().catalogue().workshop().languages())));
-    }
-
-    /** What an order says beside its choices, each as it is typed. */
-    public record HeadPage(
-            String number,
-            String seen,
-            String customer,
-            String built,
-            String chassis,
-            String due,
-            String partner,
-            String discount,
-            String language,
-            List<String> partners,
-            List<String> languages) {}
-
-    private Answer headSaid(Call call) {
-        Outcome<Draft> found = draft(call.path("order"));
-        if (!(found instanceof Outcome.Sound<Draft> sound)) {
-            return missing(found);
-        }
-        Draft draft = sound.value();
-        Order named = new OrderBuilder(draft.order()).customer(draft.customer()).build();
-        Outcome<Written<OrderStanding>> done = new HeadForm(workshop.bench().catalogue())
-                .said(call, named)
-                .then(order -> kept(order, draft))
-                .then(order -> new DraftDesk(workshop.book(), call.by()).change(call.said("seen"), order));
-        return done.faults().isEmpty()
-                ? new Answer.Done(SalesRoom.ORDER + draft.order().name())
-                : head(draft).refusing(Sentences.of(done.faults()));
-    }
-
-    /** A name that nobody has changed stays the person that it was. */
-    private static Outcome<Order> kept(Order said, Draft draft) {
-        return Outcome.sound(
-                said.customer().equals(draft.customer())
-                        ? new OrderBuilder(said)
-                                .customer(draft.order().customer())
-                                .build()
-                        : said);
     }
 
     private Outcome<Order> wantsSaid(Call call, Draft draft) {
