@@ -5,7 +5,14 @@ import boltlore.faults.Fault;
 /** Says a fault in one line: where, what stands there, what is expected, what to do. */
 final class FaultWords {
 
+    /** No sentence of ours is longer; what is was typed or read, and its beginning tells which it is. */
+    private static final int LONGEST = 1500;
+
     private FaultWords() {}
+
+    private static String shortened(String found) {
+        return found.length() > LONGEST ? found.substring(0, LONGEST) + "…'" : found;
+    }
 
     static String say(Fault fault) {
         StringBuilder words = new StringBuilder(
@@ -17,7 +24,7 @@ final class FaultWords {
         if (!fault.place().isEmpty()) {
             words.append(words.isEmpty() ? "" : " ").append(fault.place());
         }
-        words.append(words.isEmpty() ? "" : ": ").append("found ").append(fault.found());
+        words.append(words.isEmpty() ? "" : ": ").append("found ").append(shortened(fault.found()));
         if (!fault.expected().isEmpty()) {
             words.append("; expected ").append(fault.expected());
         }

@@ -80,7 +80,8 @@ final class Listing {
     }
 
     private static Fault unknown(String option, String key, Set<String> keys) {
-        return Fault.of(option, "'" + key + "'", String.join(", ", keys), Nearest.advice(key, keys, ""));
+        String asked = BookOption.shortened(key);
+        return Fault.of(option, "'" + asked + "'", String.join(", ", keys), Nearest.advice(asked, keys, ""));
     }
 
     private static Map<String, Json> members(JsonOut row) {

@@ -57,7 +57,7 @@ class ChangeInWorkTest {
                 .contains("cut in vain: 1 PV-KB");
         assertThat(desk.done("coating", "list", "--order", ORDER)).doesNotContain("PV-KB/1");
         assertThat(desk.done("stock", "list", "AC-COMP")).contains("1 each AC-COMP, serial number " + SERIAL);
-        assertThat(desk.done("recall", "--serial", SERIAL)).contains("0 kits");
+        assertThat(desk.done("recall", "--serial", SERIAL)).contains("taken out since");
         assertThat(desk.done("stock", "lacking", "AC-COMP")).contains("Nothing is lacking.");
         assertThat(desk.done("stock", "lacking", "HV-BP1")).contains("1 lacking of HV-BP1");
         assertThat(desk.done("change", "decide", ORDER, "1", "done")).contains("carried out");

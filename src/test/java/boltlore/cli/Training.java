@@ -1,13 +1,28 @@
 package boltlore.cli;
 
+import boltlore.book.By;
+import boltlore.book.db.Book;
+import boltlore.book.db.Place;
+import boltlore.book.orders.Bench;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.json.CatalogueReader;
+import boltlore.desk.Desk;
+import boltlore.desk.frame.Access;
+import boltlore.desk.frame.Server;
+import boltlore.desk.frame.Workshop;
+import boltlore.faults.Outcome;
 import boltlore.trades.orders.Trades;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -39,6 +54,7 @@ public final class Training {
                     throw new IllegalStateException("exit " + exit + " of " + command);
                 }
             }
+            desk(out.resolve("book.db"));
         } finally {
             delete(out);
         }
@@ -76,6 +92,27 @@ public final class Training {
                         List.<Object>of("book", "check"))
                 .map(words -> Stream.concat(words.stream(), at.stream()).toList())
                 .toList();
+    }
+
+    /** The first pages of the desk, at the book that is there by now. */
+    private static void desk(Path file) throws IOException {
+        Path folder = Path.of("catalog");
+        By by = new By(Instant.now(), LocalDate.now(ZoneId.systemDefault()), "training", "Training");
+        if (!(CatalogueReader.read(folder) instanceof Outcome.Sound<Catalogue> catalogue)
+                || !(Book.open(new Place.InFile(file)) instanceof Outcome.Sound<Book> opened)) {
+            throw new IllegalStateException("No catalogue or no book to train the desk on");
+        }
+        try (Book book = opened.value();
+                Server server = Desk.open(
+                        new Workshop(Bench.of(catalogue.value(), folder), book), Access.here(0), () -> by, nowhere())) {
+            for (String page : List.of("/sales", "/sales/new", "/sales/order/BL-1001", "/stores", "/office")) {
+                try (InputStream in = server.address().resolve(page).toURL().openStream()) {
+                    if (in.readAllBytes().length == 0) {
+                        throw new IllegalStateException("Nothing at " + page);
+                    }
+                }
+            }
+        }
     }
 
     private static List<List<Object>> commands(Path out) {

@@ -12,7 +12,8 @@ import java.util.stream.Stream;
 /** The browser of this machine, started once for all tests; nothing is downloaded. */
 final class Browsers {
 
-    private static final Path CHROMIUM = Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser")
+    private static final Path CHROMIUM = Stream.of(
+                    "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
             .map(Path::of)
             .filter(Files::isExecutable)
             .findFirst()

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -154,7 +155,8 @@ class DeskSafetyTest {
 
     @Test
     void a_name_that_somebody_elses_name_server_leads_here_is_not_answered() throws IOException {
-        try (Socket socket = new Socket("127.0.0.1", desk.address().getPort())) {
+        try (Socket socket =
+                new Socket(InetAddress.getLoopbackAddress(), desk.address().getPort())) {
             socket.getOutputStream()
                     .write("GET /sales HTTP/1.1\r\nHost: elsewhere.example\r\nConnection: close\r\n\r\n"
                             .getBytes(StandardCharsets.US_ASCII));

@@ -66,7 +66,10 @@ class SalesInBrowserTest extends InBrowser {
             page.locator("button.answer").first().click();
         }
         if (page.locator("#wants").count() > 0) {
-            page.getByLabel("Leave them out").check();
+            page.locator("#wants ~ form input[type=radio]").all().stream()
+                    .limit(1)
+                    .forEach(Locator::check);
+            page.locator("#wants ~ form input[type=text]").all().forEach(measure -> measure.fill("510"));
             press(page, "Keep");
         }
     }
@@ -219,7 +222,7 @@ class SalesInBrowserTest extends InBrowser {
     @Test
     @DisplayName("is quoted in versions with what differs, then confirmed and frozen")
     void versions() {
-        begin(page(), "A-1", "pannier-van", "1968");
+        begin(page(), "A-1", "pannier-van", "1973");
         settleAll(page());
         press(page(), "Quote it as version 1");
         page().navigate(desk.page("/sales/order/A-1?ask=colour").toString());
@@ -233,7 +236,43 @@ class SalesInBrowserTest extends InBrowser {
 
         assertThat(page().locator(".facts").first()).containsText("ordered");
         assertThat(state("A-1")).isEqualTo(OrderState.ORDERED);
-        assertThat(page().locator("button")).hasCount(0);
+        assertThat(page().locator("button")).hasCount(1);
+        press(page(), "Copy it as another order");
+
+        assertThat(page().locator("h1")).hasText("A-2");
+        assertThat(state("A-2")).isEqualTo(OrderState.DRAFT);
+        assertThat(state("A-1")).isEqualTo(OrderState.ORDERED);
+    }
+
+    @Test
+    @DisplayName("cannot be ordered while some trade has a Stop of it, which the card tells")
+    void held() {
+        begin(page(), "A-1", "pannier-van", "1968");
+        settleAll(page());
+        press(page(), "Quote it as version 1");
+
+        assertThat(page().locator(".holds")).containsText("A Stop of 'axle-loads'");
+        assertThat(page().getByText("The customer orders version 1")).hasCount(0);
+    }
+
+    @Test
+    @DisplayName("stands beside another one, with what differs in choices, price and parts")
+    void side_by_side() {
+        begin(page(), "A-1", "stook-pickup", "1956");
+        settleAll(page());
+        press(page(), "Copy it as another order");
+        assertThat(page().locator("h1")).hasText("A-2");
+        open("/sales/order/A-2?ask=colour");
+        page().locator("button.answer").last().click();
+        open("/sales/compare");
+        page().getByLabel("One order").fill("A-1");
+        page().getByLabel("The other").fill("A-2");
+        press(page(), "Compare");
+
+        assertThat(page().locator("tr.differs", new Page.LocatorOptions().setHasText("Which colour")))
+                .containsText("Frame parts deep green");
+        page().locator("summary").click();
+        assertThat(page().locator("details")).containsText("green");
     }
 
     @Test

@@ -43,6 +43,14 @@ public final class Orders {
                 .list();
     }
 
+    /** The longest number, and of equally long ones the last: where orders are counted, the newest; empty before the first. */
+    public String highest() {
+        return handle.createQuery("select name from customer_order order by length(name) desc, name desc limit 1")
+                .mapTo(String.class)
+                .findOne()
+                .orElse("");
+    }
+
     /** All of a customer, by number. */
     public List<OrderStanding> ofCustomer(String key) {
         return handle.createQuery("select * from customer_order where customer = ? order by name")

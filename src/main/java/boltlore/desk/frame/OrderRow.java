@@ -24,13 +24,6 @@ public record OrderRow(String number, String family, String state, String due, b
                 .toList();
     }
 
-    /** Numbers of the orders that the book has in whatever state, as far as a list goes. */
-    public static List<String> numbers(Reading reading) {
-        return reading.orders().in(OrderState.ALL, Integer.MAX_VALUE).stream()
-                .map(OrderStanding::name)
-                .toList();
-    }
-
     /** Days as they are written (ISO 8601) sort as the days do. */
     private static OrderRow of(Reading reading, OrderStanding order, LocalDate today) {
         boolean late =

@@ -5,6 +5,7 @@ import boltlore.asking.KitFigures;
 import boltlore.book.KitDifference;
 import boltlore.book.Offer;
 import boltlore.book.OrderStanding;
+import boltlore.book.OrderState;
 import boltlore.book.db.Reading;
 import boltlore.book.orders.OrderDesk;
 import boltlore.book.orders.VersionsDiffer;
@@ -107,7 +108,7 @@ public final class ComparePages {
     /**
      * Two orders side by side.
      *
-     * @param orders numbers that may be compared
+     * @param orders numbers to choose from; others may be typed
      * @param why something cannot be compared, in sentences
      */
     public record SideBySide(
@@ -121,7 +122,10 @@ public final class ComparePages {
     }
 
     private Answer compare(Call call) {
-        List<String> orders = workshop.book().read(OrderRow::numbers);
+        List<String> orders =
+                workshop.book().read(reading -> OrderRow.list(reading, OrderState.ALL, call.today())).stream()
+                        .map(OrderRow::number)
+                        .toList();
         String one = call.said("one");
         String other = call.said("other");
         if (one.isEmpty() || other.isEmpty()) {

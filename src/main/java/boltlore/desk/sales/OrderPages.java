@@ -31,11 +31,15 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The pages and forms of one order while its choices are open. */
 public final class OrderPages {
 
     private static final String AT = SalesRoom.ORDER + "{order}";
+
+    private static final Pattern NUMBERED = Pattern.compile("(.*?)(\\d{1,9})");
 
     private final Workshop workshop;
     private final Choosings choosings;
@@ -58,6 +62,7 @@ public final class OrderPages {
         doors.act(AT + "/head", this::headSaid);
         doors.act(AT + "/wants", call -> act(call, this::wantsSaid));
         doors.act(AT + "/back", this::back);
+        doors.act(AT + "/copy", this::copy);
         doors.act(AT + "/quote", this::quote);
         doors.act(AT + "/confirm", this::confirm);
     }
@@ -98,9 +103,14 @@ public final class OrderPages {
         return shown;
     }
 
+    private static String sentence(String found) {
+        return Character.toUpperCase(found.charAt(0)) + found.substring(1) + (found.endsWith(".") ? "" : ".");
+    }
+
     private List<String> holds(QuotedVersion last) {
         return workshop.book().read(reading -> HoldPoints.beforeConfirming(reading, last)).stream()
                 .map(HoldPoint::found)
+                .map(OrderPages::sentence)
                 .toList();
     }
 
@@ -292,6 +302,34 @@ public final class OrderPages {
                 .then(same -> new OrderDesk(workshop.book(), call.by())
                         .quote(order.name(), workshop.bench(), new OrderDesk.Asked(null, null), ""));
         return finished(call, quoted);
+    }
+
+    /** Another order that says the same, to go on from; the two can be compared. */
+    private Answer copy(Call call) {
+        Outcome<Draft> found = draft(call.path("order"));
+        if (!(found instanceof Outcome.Sound<Draft> sound)) {
+            return missing(found);
+        }
+        String number = nextNumber(workshop);
+        Order copied = new OrderBuilder(sound.value().order())
+                .name(number)
+                .customer(sound.value().customer())
+                .waived(List.of())
+                .build();
+        Outcome<Written<OrderStanding>> begun = new DraftDesk(workshop.book(), call.by()).begin(copied);
+        return begun.faults().isEmpty() ? new Answer.Done(SalesRoom.ORDER + number) : finished(call, begun);
+    }
+
+    /** One more than the highest, where orders are counted; else empty. */
+    static String nextNumber(Workshop workshop) {
+        Matcher last = NUMBERED.matcher(
+                workshop.book().read(reading -> reading.orders().highest()));
+        if (!last.matches()) {
+            return "";
+        }
+        String digits = String.valueOf(Integer.parseInt(last.group(2)) + 1);
+        int zeros = Math.max(0, last.group(2).length() - digits.length());
+        return last.group(1) + "0".repeat(zeros) + digits;
     }
 
     private Answer confirm(Call call) {

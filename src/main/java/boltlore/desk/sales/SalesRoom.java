@@ -19,15 +19,11 @@ import boltlore.order.Order;
 import boltlore.order.OrderBuilder;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** The room that talks with customers: orders from the first question to the confirmed quotation. */
 public final class SalesRoom implements Room {
 
     static final String ORDER = "/sales/order/";
-
-    private static final Pattern NUMBERED = Pattern.compile("(.*?)(\\d{1,9})");
 
     private final Workshop workshop;
     private final OrderPages orders;
@@ -62,13 +58,22 @@ public final class SalesRoom implements Room {
     }
 
     private Answer today(Call call) {
+        String wanted = call.said("order");
+        boolean found = !wanted.isEmpty()
+                && workshop.book()
+                        .read(reading -> reading.orders().find(wanted))
+                        .isPresent();
+        if (found) {
+            return new Answer.Done(ORDER + wanted);
+        }
         List<OrderState> open = OrderState.ALL.stream()
                 .filter(state -> state.open() || state.owed())
                 .toList();
-        return Answer.page(
+        Answer.Shown page = Answer.page(
                 "Orders",
                 "sales/today.jte",
                 new Today(workshop.book().read(reading -> OrderRow.list(reading, open, call.today()))));
+        return wanted.isEmpty() ? page : page.refusing(List.of("There is no order '" + wanted + "'."));
     }
 
     /** All orders that are not shipped, lost or cancelled. */
@@ -83,7 +88,7 @@ public final class SalesRoom implements Room {
                 "A new order",
                 "sales/new.jte",
                 new Blank(
-                        nextNumber(),
+                        OrderPages.nextNumber(workshop),
                         families,
                         List.copyOf(catalogue.workshop().partners().keySet())));
     }
@@ -94,25 +99,6 @@ public final class SalesRoom implements Room {
      * @param families name and words of each
      */
     public record Blank(String number, List<Card.Fact> families, List<String> partners) {}
-
-    /** One more than the highest of those that are counted like the newest orders here. */
-    private String nextNumber() {
-        List<String> all = workshop.book().read(OrderRow::numbers);
-        String best = "";
-        for (String name : all) {
-            Matcher matcher = NUMBERED.matcher(name);
-            boolean longer = matcher.matches()
-                    && (name.length() > best.length() || (name.length() == best.length() && name.compareTo(best) > 0));
-            best = longer ? name : best;
-        }
-        Matcher last = NUMBERED.matcher(best);
-        if (!last.matches()) {
-            return "";
-        }
-        String digits = String.valueOf(Integer.parseInt(last.group(2)) + 1);
-        int zeros = Math.max(0, last.group(2).length() - digits.length());
-        return last.group(1) + "0".repeat(zeros) + digits;
-    }
 
     private Answer begin(Call call) {
         Family family = workshop.bench().catalogue().families().get(call.said("family"));
