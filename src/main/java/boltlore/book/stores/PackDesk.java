@@ -85,8 +85,10 @@ public final class PackDesk {
     }
 
     private static InBag counted(InBag one, @Nullable BagCounted count) {
-        boolean same = count != null && count.wanted().compareTo(one.wanted()) == 0;
-        return new InBag(one.bag(), one.part(), one.finish(), one.unit(), one.wanted(), same ? count.counted() : null);
+        if (count == null || count.wanted().compareTo(one.wanted()) != 0) {
+            return one;
+        }
+        return new InBag(one.bag(), one.part(), one.finish(), one.unit(), one.wanted(), count.counted());
     }
 
     /** So much of a part was counted in a bag. */

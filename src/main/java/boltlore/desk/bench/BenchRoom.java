@@ -100,6 +100,10 @@ public final class BenchRoom implements Room {
     /** Orders that are owed, with how far they are. */
     public record Today(List<String> told, List<Row> orders) {}
 
-    /** @param toBegin whether nobody works on it yet */
+    /**
+     * An order, and how far it is.
+     *
+     * @param toBegin whether nobody works on it yet
+     */
     public record Row(OrderRow order, String picked, String tested, String packed, boolean toBegin) {}
 }

@@ -233,6 +233,10 @@ public final class ShipPages {
     /** An order on its way out. */
     public record Leaving(List<String> told, String order, String state, List<Hold> holds, DrawnSheet sheet) {}
 
-    /** @param mayPass whether a person may answer for it */
+    /**
+     * Something that holds an order.
+     *
+     * @param mayPass whether a person may answer for it
+     */
     public record Hold(String found, String expected, boolean mayPass) {}
 }

@@ -16,6 +16,8 @@ import boltlore.trades.testing.VerdictWords;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** The test of a kit as a form, with what is known of each test by now. */
 public final class TestForm {
@@ -115,15 +117,13 @@ public final class TestForm {
 
     /** Every reading but the one that counts of each box, as '0.4 (Kim Aster, 2026-11-30)'. */
     private static String replaced(JudgedRow judged) {
-        return judged.readings().stream()
-                .filter(reading -> judged.readings().stream()
-                                .filter(other -> other.box().equals(reading.box()))
-                                .reduce((earlier, later) -> later)
-                                .orElse(reading)
-                        != reading)
+        List<Reading> readings = judged.readings();
+        List<String> boxes = readings.stream().map(Reading::box).toList();
+        return IntStream.range(0, readings.size())
+                .filter(at -> boxes.lastIndexOf(boxes.get(at)) > at)
+                .mapToObj(readings::get)
                 .map(reading -> reading.value() + " (" + reading.by() + ", " + reading.on() + ")")
-                .reduce((one, other) -> one + "; " + other)
-                .orElse("");
+                .collect(Collectors.joining("; "));
     }
 
     /** 'passed', 'NOT passed: below the limit by 3 kΩ'. */

@@ -52,11 +52,7 @@ public final class TestPages {
     }
 
     /** What is tested of an order, and what was read of it until now. */
-    private record Tested(KitInWork kit, TestPlan plan, List<boltlore.trades.testing.Reading> known) {
-        String language() {
-            return kit.order().language();
-        }
-    }
+    private record Tested(KitInWork kit, TestPlan plan, List<boltlore.trades.testing.Reading> known) {}
 
     private Outcome<Tested> plan(Reading reading, Call call) {
         return kits.of(reading, call.path("order"), call.today()).then(kit -> {
@@ -169,9 +165,9 @@ public final class TestPages {
                 this::form);
     }
 
-    private record Record(TestPlan plan, List<boltlore.trades.testing.Reading> readings) {}
+    private record Together(TestPlan plan, List<boltlore.trades.testing.Reading> readings) {}
 
-    private Outcome<Record> readings(Reading reading, Call call, String who) {
+    private Outcome<Together> readings(Reading reading, Call call, String who) {
         Typed typed = new Typed(call);
         boolean known = who.equals(call.by().name())
                 || !reading.persons().named(who, Person.STAFF).isEmpty();
@@ -183,7 +179,7 @@ public final class TestPages {
             if (now.isEmpty()) {
                 typed.fault("Values", "nothing filled in", "what was read, in one box at least");
             }
-            return typed.sound().then(ok -> Outcome.sound(new Record(of.plan(), together(of, now))));
+            return typed.sound().then(ok -> Outcome.sound(new Together(of.plan(), together(of, now))));
         });
     }
 

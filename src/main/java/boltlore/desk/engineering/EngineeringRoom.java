@@ -202,6 +202,10 @@ public final class EngineeringRoom implements Room {
     /** Reasons, each with how deep it lies below another. */
     public record Why(String order, String part, boolean in, String quantity, List<Reason> reasons) {}
 
-    /** @param depth 0 for one that stands by itself, up to 4 */
+    /**
+     * A reason in a sentence.
+     *
+     * @param depth 0 for one that stands by itself, up to 4
+     */
     public record Reason(String says, int depth) {}
 }

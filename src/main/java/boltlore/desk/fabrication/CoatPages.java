@@ -178,7 +178,11 @@ public final class CoatPages {
     /** All pieces of one finish. */
     public record OfFinish(String finish, List<Row> rows) {}
 
-    /** @param next what may become of it, in words */
+    /**
+     * One piece.
+     *
+     * @param next what may become of it, in words
+     */
     public record Row(String piece, String order, String part, String state, String load, int again, String next) {}
 
     /** What may become of pieces. */

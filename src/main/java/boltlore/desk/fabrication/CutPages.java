@@ -178,7 +178,11 @@ public final class CutPages {
                 this::rack);
     }
 
-    /** @param materials of which bars are cut, for their heats */
+    /**
+     * The cutting list of some orders.
+     *
+     * @param materials of which bars are cut, for their heats
+     */
     public record Cut(List<String> told, List<String> orders, DrawnSheet sheet, List<String> materials) {}
 
     /** What lies on the rack. */

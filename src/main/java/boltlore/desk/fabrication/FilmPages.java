@@ -282,7 +282,11 @@ public final class FilmPages {
         }
     }
 
-    /** @param typed five readings and what is wrong to the eye */
+    /**
+     * A piece to be read.
+     *
+     * @param typed five readings and what is wrong to the eye
+     */
     public record Row(FilmToRead piece, List<String> typed) {}
 
     /** What became of it. */

@@ -43,7 +43,7 @@ public final class ShortPages {
                                 || row.orders().contains(of))
                         .toList()));
         return rows instanceof Outcome.Sound<List<Lacking>> sound
-                ? Answer.page("Short", "stores/short.jte", new Short(of, late, sound.value()))
+                ? Answer.page("Short", "stores/short.jte", new AllShort(of, late, sound.value()))
                 : new Answer.Missing(String.join(" ", Sentences.of(rows.faults())));
     }
 
@@ -76,7 +76,7 @@ public final class ShortPages {
     }
 
     /** What is short, or only what of it should have been begun. */
-    public record Short(String of, boolean late, List<Lacking> rows) {}
+    public record AllShort(String of, boolean late, List<Lacking> rows) {}
 
     /**
      * A part that is short.
