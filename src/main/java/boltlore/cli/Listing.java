@@ -101,12 +101,15 @@ final class Listing {
     }
 
     private <R> Comparator<Row<R>> order() {
-        Comparator<Row<R>> order = (one, other) -> 0;
-        for (String asked : sort) {
-            Comparator<Row<R>> by = (one, other) -> compare(one.text(key(asked)), other.text(key(asked)));
-            order = order.thenComparing(asked.startsWith("-") ? by.reversed() : by);
-        }
-        return order;
+        return sort.stream()
+                .map(this::by)
+                .reduce(Comparator::thenComparing)
+                .orElseGet(() -> Comparator.comparing(row -> 0));
+    }
+
+    private <R> Comparator<Row<R>> by(String asked) {
+        Comparator<Row<R>> by = (one, other) -> compare(one.text(key(asked)), other.text(key(asked)));
+        return asked.startsWith("-") ? by.reversed() : by;
     }
 
     /** Numbers by their value, before texts. */

@@ -182,13 +182,16 @@ public final class BrakingTrade extends Trade {
             found.add(rearFirst(BrakingFinding.REAR_AXLE_LOCKS_FIRST_RECUPERATING, recuperating));
         }
         boolean told = !found.isEmpty();
-        Stream.of(balance, recuperating)
-                .filter(each -> !Double.isNaN(each.wasteful()))
-                .filter(each -> !told || isFront(each, each.wasteful()))
-                .limit(1)
-                .map(each -> wasteful(each, each == balance))
-                .forEach(found::add);
+        if (isWasteful(balance, told)) {
+            found.add(wasteful(balance, true));
+        } else if (isWasteful(recuperating, told)) {
+            found.add(wasteful(recuperating, false));
+        }
         return found.stream();
+    }
+
+    private static boolean isWasteful(AxleBalance balance, boolean rearTold) {
+        return !Double.isNaN(balance.wasteful()) && (!rearTold || isFront(balance, balance.wasteful()));
     }
 
     /** Where the rear axle locks first, that it brakes too much of the whole is said already. */
