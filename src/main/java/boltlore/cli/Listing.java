@@ -101,10 +101,11 @@ final class Listing {
     }
 
     private <R> Comparator<Row<R>> order() {
-        return sort.stream()
-                .map(this::by)
-                .reduce(Comparator::thenComparing)
-                .orElseGet(() -> Comparator.comparing(row -> 0));
+        Comparator<Row<R>> order = Comparator.comparing(row -> 0);
+        for (String asked : sort) {
+            order = order.thenComparing(by(asked));
+        }
+        return order;
     }
 
     private <R> Comparator<Row<R>> by(String asked) {
