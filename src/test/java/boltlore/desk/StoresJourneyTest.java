@@ -16,7 +16,6 @@ import org.junit.jupiter.api.Test;
 @DisplayName("In the stores")
 class StoresJourneyTest extends RoomInBrowser {
 
-    private static final String PICK = "/stores/pick?order=" + RoomsBook.FIRST;
 
     private static PickLine left(Predicate<PickLine> which) {
         return DESK.rooms().lines(RoomsBook.FIRST).stream()
