@@ -57,7 +57,11 @@ public final class Scale {
 
     private Scale() {}
 
-    /** @param sizes as {@code LINESxOPTIONS}; none for all */
+    /**
+     * Measures and prints.
+     *
+     * @param sizes as {@code LINESxOPTIONS}; none for all
+     */
     public static void main(String... sizes) throws Exception {
         List<Size> wanted = Arrays.stream(sizes)
                 .filter(size -> !size.isBlank())
