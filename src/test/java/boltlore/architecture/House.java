@@ -126,8 +126,8 @@ final class House {
             desk.office: book book.db book.orders desk.frame desk.stores faults trades trades.scheduling
             desk.fabrication: book book.db book.orders book.stores catalogue desk.frame faults findings json measure
                 report trades trades.coating trades.coating.written trades.cutting
-            desk.bench: book book.db book.orders book.stores catalogue desk.frame faults findings json measure order
-                report trades trades.shipping trades.testing
+            desk.bench: book book.db book.orders book.stores catalogue desk.frame faults findings json measure report
+                trades trades.shipping trades.testing
             desk: book book.db book.orders desk.bench desk.engineering desk.fabrication desk.frame desk.office
                 desk.sales desk.sheets desk.stores faults order order.json
             cli: answers answers.json asking bill book book.db book.orders book.stores bring catalogue catalogue.json
