@@ -16,7 +16,6 @@ import org.junit.jupiter.api.Test;
 @DisplayName("In the stores")
 class StoresJourneyTest extends RoomInBrowser {
 
-
     private static PickLine left(Predicate<PickLine> which) {
         return DESK.rooms().lines(RoomsBook.FIRST).stream()
                 .filter(line -> line.left().signum() > 0 && which.test(line))
