@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What each order that is owed has not got yet, so that what all of them lack is a sum and no work. What a shipped kit left
@@ -92,12 +93,16 @@ final class NeedSum implements Sum {
                         order,
                         Orders.state(row.getString("state")),
                         row.getString("needs"),
-                        Needs.day(
-                                row.getString("due").isEmpty()
-                                        ? LocalDate.parse(row.getString("quoted_on"))
-                                                .plusDays(row.getInt("lead_days"))
-                                        : LocalDate.parse(row.getString("due")))))
+                        Needs.day(due(row.getString("due"), row.getString("quoted_on"), row.getInt("lead_days")))))
                 .one();
+    }
+
+    /** What was neither promised nor quoted has no needs either, whatever its day. */
+    private static LocalDate due(String promised, @Nullable String quoted, int leadDays) {
+        if (!promised.isEmpty()) {
+            return LocalDate.parse(promised);
+        }
+        return quoted == null ? LocalDate.EPOCH : LocalDate.parse(quoted).plusDays(leadDays);
     }
 
     /** All that the kit asks for, less what the order has got. */

@@ -8,6 +8,7 @@ import boltlore.catalogue.Fixing;
 import boltlore.catalogue.JointFacts.Into;
 import boltlore.checkvalues.CheckRow;
 import boltlore.checkvalues.CheckTable;
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -220,6 +221,8 @@ class FastenerCheckValuesTest {
                 propertyClass,
                 new BigDecimal(propertyClass.equals("10.9") ? "36" : "24.6"),
                 "to VDI 2230",
-                new BigDecimal("0.12"));
+                new BigDecimal("0.12"),
+                Wording.english("medium strength"),
+                null);
     }
 }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import boltlore.catalogue.Fixing;
 import boltlore.catalogue.ThreadName;
 import boltlore.findings.Finding;
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -145,6 +146,8 @@ class InchThreadsTest {
                 grade,
                 new BigDecimal(torqueNm),
                 "to VDI 2230",
-                new BigDecimal("0.12"));
+                new BigDecimal("0.12"),
+                Wording.english("medium strength"),
+                null);
     }
 }

@@ -59,6 +59,18 @@ class FindingTitlesTest {
         assertThat(kinds().stream()
                         .filter(kind -> !kind.title("en").equalsIgnoreCase(kind.code()))
                         .map(kind -> kind.title("en")))
-                .containsExactlyInAnyOrder("Energy of Y capacitors", "Y capacitors not given", "No UN mark, by air");
+                .containsExactlyInAnyOrder(
+                        "Energy of Y capacitors",
+                        "Y capacitors not given",
+                        "No UN mark, by air",
+                        // Kinds of a proof that are several findings of a kit; they stop, and nobody waives them.
+                        "Cable fed by something else",
+                        "Load leaves something out",
+                        "Load counts too much",
+                        "Load of another kind",
+                        "Share of the load too small",
+                        "Power below the device behind it",
+                        "Power cable that nothing judges",
+                        "Power cable judged twice");
     }
 }

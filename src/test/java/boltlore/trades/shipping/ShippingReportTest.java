@@ -119,7 +119,7 @@ class ShippingReportTest {
                 .contains("Thistle Bank Farm");
         assertThat(text(papers(shipment("bl-2001", By.SEA, "GB")).get(2)))
                 .as("no tunnel code at sea, but the sea's declaration")
-                .contains("UN 3480 LITHIUM ION BATTERIES, 9\n")
+                .contains("UN 3480 LITHIUM ION BATTERIES, 9 ")
                 .contains("I hereby declare");
     }
 
