@@ -247,11 +247,12 @@ class SalesInBrowserTest extends InBrowser {
     @Test
     @DisplayName("cannot be ordered while some trade has a Stop of it, which the card tells")
     void held() {
-        begin(page(), "A-1", "pannier-van", "1968");
-        settleAll(page());
-        press(page(), "Quote it as version 1");
+        desk.withDemo();
+        open("/sales/order/BL-1003");
+        assertThat(page().getByText("The customer orders version 1")).hasCount(1);
 
-        assertThat(page().locator(".holds")).containsText("A Stop of 'axle-loads'");
+        open("/sales/order/BL-1002");
+        assertThat(page().locator(".holds")).containsText("A Stop of 'ship'");
         assertThat(page().getByText("The customer orders version 1")).hasCount(0);
     }
 
