@@ -135,6 +135,7 @@ final class RecallCommand extends BookCommand {
                                 record.notes()
                                         .forEach(note ->
                                                 screen.wrapped(2, note.what() + ", " + note.of() + ": " + note.says()));
+                                record.readings().forEach(each -> screen.wrapped(2, each.toString()));
                                 record.differences().forEach(each -> screen.wrapped(2, each));
                             }));
                     return Outcome.sound(Exit.OK);

@@ -468,7 +468,7 @@ class AskCommandTest {
             assertThat(words(asked))
                     .contains("All is decided")
                     .containsPattern(
-                            "Order BL-1011 for .*, vehicle built [\\d-]+, placed [\\d-]+, .*papers in German\\.")
+                            "Order BL-1011 for .*, vehicle built [\\d-]+, chassis number .*, placed [\\d-]+, .*papers in German\\.")
                     .containsPattern("Price EUR [\\d,.]+ before tax; 1 valid order remains\\.");
         }
 

@@ -28,8 +28,8 @@ class BuiltInBookTest {
     @BeforeAll
     static void confirmed() {
         DeskAt desk = DeskAt.file(once);
-        desk.done("order", "draft", "catalog/orders/bl-1001.json", "catalog/orders/bl-1002.json");
-        for (String order : new String[] {"BL-1001", "BL-1002"}) {
+        desk.done("order", "draft", "catalog/orders/bl-1001.json", "catalog/orders/bl-1003.json");
+        for (String order : new String[] {"BL-1001", "BL-1003"}) {
             desk.done("order", "quote", order);
             desk.done("order", "confirm", order);
         }
@@ -49,19 +49,19 @@ class BuiltInBookTest {
         @DisplayName("with the kit's revision, in the kit and in the recall of serial number, lot and heat")
         void recalled() {
             desk.done("built", "fit", "BL-1001", "--part", "CH-11X", "--serial", "S-1", "--lot", "L-7");
-            desk.done("built", "fit", "BL-1002", "--part", "VA-PUMP", "--lot", "L-7");
-            desk.done("built", "fit", "BL-1002", "--part", "FX-EYE10", "--quantity", "4", "--heat", "H-12");
+            desk.done("built", "fit", "BL-1003", "--part", "VA-PUMP", "--lot", "L-7");
+            desk.done("built", "fit", "BL-1003", "--part", "FX-EYE10", "--quantity", "4", "--heat", "H-12");
             desk.done("built", "vehicle", "BL-1001", "OX 1974 0017");
 
             assertThat(desk.done("recall", "--serial", "S-1"))
                     .isEqualTo("BL-1001, ordered, Orchard Lane Bakery, chassis OX 1974 0017: CH-11X rev. B, fitted: 1,"
                             + " serial S-1, lot L-7 1 kit. ");
             assertThat(desk.done("recall", "--lot", "L-7"))
-                    .contains("BL-1001", "BL-1002, ordered, Tilda Marrow, florist: VA-PUMP")
+                    .contains("BL-1001", "BL-1003, ordered, Tilda Marrow, florist: VA-PUMP")
                     .contains("2 kits.");
             assertThat(desk.done("recall", "--lot", "L-7", "--part", "VA-PUMP")).contains("1 kit.");
             assertThat(desk.done("recall", "--heat", "H-12"))
-                    .contains("BL-1002")
+                    .contains("BL-1003")
                     .contains("1 kit.");
             assertThat(desk.done("recall", "--lot", "L-8")).isEqualTo("0 kits. ");
         }
@@ -88,7 +88,7 @@ class BuiltInBookTest {
                     .contains("BL-1001, pannier-van: ordered")
                     .contains("CH-11X rev. B, fitted: 1, serial S-1")
                     .contains("insulation: 612 MΩ, at least 1 MΩ: within")
-                    .doesNotContain("BL-1002");
+                    .doesNotContain("BL-1003");
             assertThat(desk.refused("recall", "--chassis", "OX 1974 0018")).contains("a vehicle in the book");
         }
 
@@ -99,14 +99,14 @@ class BuiltInBookTest {
                     .replaceAll("entry (\\d+):.*", "$1")
                     .strip();
             assertThat(desk.refused("built", "take-out", "BL-1001", entry)).contains("why it comes out");
-            assertThat(desk.refused("built", "take-out", "BL-1002", entry, "--reason", "x"))
+            assertThat(desk.refused("built", "take-out", "BL-1003", entry, "--reason", "x"))
                     .contains("a part that is in this kit");
             desk.done("built", "take-out", "BL-1001", entry, "--reason", "dead on arrival");
             assertThat(desk.done("recall", "--serial", "S-1")).contains("taken out since");
             desk.done(
                     "built",
                     "fit",
-                    "BL-1002",
+                    "BL-1003",
                     "--part",
                     "CH-11X",
                     "--revision",

@@ -126,14 +126,12 @@ class FixingsCommandTest {
     }
 
     @Test
-    void a_family_without_joints_has_nothing_to_sign_for() throws IOException {
+    void a_family_without_joints_has_nothing_to_sign_for_and_stops_where_something_heavy_hangs() throws IOException {
         Path catalogue = ChangedCatalogue.in(folder, JOINTS, "\"joints\"", "\"joints\"");
         Files.delete(catalogue.resolve(JOINTS));
         Ran ran = boltlore("fixings", FIRST, "--catalogue", catalogue, "--out", out());
-        assertThat(ran.exit()).as("%s", ran).isZero();
-        assertThat(flat(ran.out()))
-                .contains("of which 0 to sign for")
-                .contains("Note, fixings: Joints not known: The family's joints.json is missing or empty");
+        assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.STOPPED);
+        assertThat(flat(ran.out())).contains("Stop, kit: Heavy joint not named: Battery box (battery-box)");
     }
 
     @Test

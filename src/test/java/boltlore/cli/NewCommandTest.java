@@ -98,7 +98,13 @@ class NewCommandTest {
                                 "{\"part\": \"TF-%d\", \"name\": \"Fitting %d\", \"orderCode\": \"F%d\", \"cost\": \"%d\","
                                         + " \"massKg\": \"0.1\", \"bin\": \"A-01-01-A-%02d\"}",
                                 i, i, i, i, i));
-                String when = i > 15 ? ", \"when\": {\"body\": \"" + (i % 2 == 0 ? "early" : "late") + "\"}" : "";
+                String when = i <= 15
+                        ? ""
+                        : i == 16
+                                ? ", \"when\": {\"side\": \"left\"}"
+                                : i == 17
+                                        ? ", \"when\": {\"lamp\": \"yes\"}"
+                                        : ", \"when\": {\"body\": \"" + (i % 2 == 0 ? "early" : "late") + "\"}";
                 positions.append(comma).append(String.format("{\"part\": \"TF-%d\"%s}", i, when));
             }
             String family = "{\"family\": \"tipper\", \"says\": \"Tipper\", \"options\": ["

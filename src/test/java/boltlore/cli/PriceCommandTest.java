@@ -291,7 +291,8 @@ class PriceCommandTest {
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains("Check, price: No price: No price: workshop/pricing.json holds an exchange rate of AUD");
         assertThat(out().resolve("BL-1010/bill.xlsx")).isRegularFile();
-        assertThat(out().resolve("BL-1010/customer")).doesNotExist();
+        assertThat(out().resolve("BL-1010/customer/contents.xlsx")).isRegularFile();
+        assertThat(out().resolve("BL-1010/customer/quotation.xlsx")).doesNotExist();
     }
 
     @Test
@@ -330,7 +331,7 @@ class PriceCommandTest {
     @Test
     void a_catalogue_without_terms_is_told_what_to_add() throws IOException {
         Path catalogue = ChangedCatalogue.in(
-                folder, "workshop/pricing.json", "\"validDays\": 30,\n \"excl", "\"validDays\": 30,\n \"excl");
+                folder, "workshop/pricing.json", "\"perHour\": \"26.00\"", "\"perHour\": \"26.00\"");
         Files.delete(catalogue.resolve("workshop/pricing.json"));
         // Without exchange rates no supplier can be paid in another currency.
         for (String parts : List.of("parts/common-cooling.json", "parts/common-fixings.json")) {
