@@ -4,6 +4,8 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -11,6 +13,9 @@ import org.junit.jupiter.api.Test;
 class BenchJourneyTest extends RoomInBrowser {
 
     private static final String TEST = "/bench/test/" + RoomsBook.SECOND;
+
+    /** A limit of bonding: UN Regulation No. 100, 5.1.3, asks for less than 0.1 ohm (from memory). */
+    private static final Pattern BELOW = Pattern.compile("0\\.1 ");
 
     @Test
     @DisplayName("a value is judged as it is typed, and a retest keeps the reading that it replaces; by keyboard alone")
@@ -28,7 +33,12 @@ class BenchJourneyTest extends RoomInBrowser {
         type("999999");
         press("Tab");
         assertThat(row.locator(".judged")).containsText("NOT passed");
-        button("Judge all, sign as Kim Aster and keep the record").focus();
+        press("Enter");
+        assertThat(page.locator("h1")).hasText("Test " + RoomsBook.SECOND);
+        assertThat(row.locator(".judged")).containsText("NOT passed");
+        assertThat(page.locator("main")).not().containsText("Kept until now");
+        assertThat(sign()).containsText(Pattern.compile("^Sign as Kim Aster and keep the record: 1 of \\d+ values read"));
+        sign().focus();
         press("Enter");
         assertThat(page.locator("h1")).containsText("Test report of " + RoomsBook.SECOND);
         assertThat(page.locator(".told")).containsText("of test");
@@ -40,8 +50,10 @@ class BenchJourneyTest extends RoomInBrowser {
         value = row.locator("input[name=value]").first();
         value.fill("0.01");
         press("Tab");
-        assertThat(row.locator(".judged")).not().containsText("999999 above");
-        button("Judge all, sign as Kim Aster and keep the record").click();
+        assertThat(row.locator(".judged")).not().containsText("999999");
+        button("Judge all, keep nothing yet").click();
+        assertThat(page.locator("tr[hx-get='" + key + "']")).containsText("until now 999999");
+        sign().click();
         go(TEST);
         assertThat(page.locator("tr[hx-get='" + key + "']")).containsText("replaced: 999999 (Kim Aster");
         assertThat(page.locator("main")).containsText("signed by Kim Aster");
@@ -51,10 +63,44 @@ class BenchJourneyTest extends RoomInBrowser {
     @DisplayName("a record is signed by people whom the book knows, and never empty")
     void signed() {
         go(TEST);
-        page.locator("#who").fill("Nobody Known");
-        button("Judge all, sign as Kim Aster and keep the record").click();
-        assertThat(page.locator(".refused")).containsText("'Nobody Known'");
+        assertThat(sign()).hasCount(0);
+        button("Judge all, keep nothing yet").click();
         assertThat(page.locator(".refused")).containsText("nothing filled in");
+        page.locator("input[name=value]").first().fill("0.02");
+        page.locator("#who").fill("Nobody Known");
+        button("Judge all, keep nothing yet").click();
+        page.locator("input[name=value]").nth(1).fill("0.02");
+        sign().click();
+        assertThat(page.locator(".refused")).containsText("'Nobody Known'");
+        assertThat(page.locator(".refused")).containsText("2 typed");
+    }
+
+    private Locator sign() {
+        return page.locator("button[formaction='" + TEST + "']");
+    }
+
+    @Test
+    @DisplayName("a bad value that is typed over a good one turns to not passed before anything is kept")
+    void bad_over_good() {
+        go(TEST);
+        Locator row = page.locator("tr[hx-get]")
+                .filter(new Locator.FilterOptions().setHas(page.locator("td", new Page.LocatorOptions().setHasText(BELOW))))
+                .first();
+        String meter = row.getAttribute("hx-include").replaceFirst(".*, ", "");
+        page.locator(meter).fill("SN-2");
+        Locator value = row.locator("input[name=value]").first();
+        value.fill("0.05");
+        press("Tab");
+        assertThat(row.locator(".judged")).hasText("passed");
+        button("Judge all, keep nothing yet").click();
+        sign().click();
+        assertThat(page.locator("h1")).containsText("Test report of");
+
+        go(TEST);
+        assertThat(row.locator(".judged")).hasText("passed");
+        value.fill("5");
+        press("Tab");
+        assertThat(row.locator(".judged")).containsText("NOT passed");
     }
 
     @Test

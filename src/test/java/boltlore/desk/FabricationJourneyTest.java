@@ -79,7 +79,20 @@ class FabricationJourneyTest extends RoomInBrowser {
         }
         row.locator("input[name=flaw]").focus();
         assertThat(row.locator(".judged")).containsText("good, mean 70.5 µm");
-        button("Judge all and keep the record").click();
+        press("Enter");
+
+        assertThat(page.locator("h1")).hasText("Film readings of " + RoomsBook.FIRST);
+        assertThat(row.locator(".judged")).containsText("good, mean 70.5 µm");
+        Locator keep = page.locator("button[formaction='/fabrication/film']");
+        assertThat(keep).containsText("Keep the record as Kim Aster: 1 of ");
+        row.locator("input[name=um5]").fill("");
+        page.locator("input[name=um1]").nth(1).fill("70");
+        keep.click();
+        assertThat(page.locator(".refused")).containsText("2 pieces filled in");
+        page.locator("input[name=um1]").nth(1).fill("");
+        row.locator("input[name=um5]").fill("70.5");
+        button("Judge all, keep nothing yet").click();
+        keep.click();
 
         assertThat(page.locator("h1")).containsText("assessed");
         assertThat(page.locator(".told")).containsText("of film");

@@ -71,7 +71,7 @@ public final class FrozenKits {
             return Outcome.faulty(Fault.of(
                     "order " + standing.name(),
                     "'" + standing.state().written() + "'",
-                    "an order whose kit is frozen",
+                    "an order whose kit is frozen, because its customer has ordered what was quoted",
                     "'boltlore order confirm " + standing.name() + "' freezes it as it was quoted."));
         }
         return bench(standing.catalogue())

@@ -59,14 +59,14 @@ public final class TestForm {
      */
     public record Meter(String name, String says, String number) {}
 
-    static List<Group> groups(TestPlan plan, Verdict verdict, Call call) {
-        VerdictWords words = VerdictWords.in("en");
+    /** @param known what was kept, which what is typed would replace */
+    static List<Group> groups(TestPlan plan, Verdict verdict, List<Reading> known, Call call) {
         return plan.groups().stream()
                 .map(group -> new Group(
                         group.group().says().english(),
                         group.group().before().english(),
                         group.rows().stream()
-                                .map(row -> row(row, judged(verdict, row), words, call))
+                                .map(row -> row(row, judged(verdict, row), known, call))
                                 .toList()))
                 .toList();
     }
@@ -78,13 +78,14 @@ public final class TestForm {
                 .orElseThrow();
     }
 
-    private static Row row(TestRow row, JudgedRow judged, VerdictWords words, Call call) {
+    private static Row row(TestRow row, JudgedRow judged, List<Reading> known, Call call) {
+        VerdictWords words = VerdictWords.in("en");
         return new Row(
                 row.key(),
                 words.tested(row),
                 words.limit(row),
                 row.instrument().name(),
-                row.boxes().stream().map(box -> field(box, judged, words, call)).toList(),
+                row.boxes().stream().map(box -> field(box, known, words, call)).toList(),
                 judged.judgement() instanceof Judgement.Missing
                                 && judged.readings().isEmpty()
                         ? ""
@@ -92,7 +93,7 @@ public final class TestForm {
                 judged.retested() ? replaced(judged) : "");
     }
 
-    private static Field field(Box box, JudgedRow judged, VerdictWords words, Call call) {
+    private static Field field(Box box, List<Reading> known, VerdictWords words, Call call) {
         List<String> boxes = call.all("box");
         List<String> values = call.all("value");
         int at = boxes.indexOf(box.key());
@@ -105,12 +106,12 @@ public final class TestForm {
                                 .map(FoundState::written)
                                 .toList()
                         : List.of(),
-                last(judged, box).map(Reading::value).orElse(""),
+                last(known, box).map(Reading::value).orElse(""),
                 at < 0 || at >= values.size() ? "" : values.get(at));
     }
 
-    private static Optional<Reading> last(JudgedRow judged, Box box) {
-        return judged.readings().stream()
+    private static Optional<Reading> last(List<Reading> known, Box box) {
+        return known.stream()
                 .filter(reading -> reading.box().equals(box.key()))
                 .reduce((earlier, later) -> later);
     }

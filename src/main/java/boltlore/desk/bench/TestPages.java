@@ -35,6 +35,9 @@ public final class TestPages {
 
     static final String TEST = "test";
 
+    private static final String NOTHING_TYPED =
+            "Values: found nothing filled in, expected what was read, in one box at least.";
+
     private final Workshop workshop;
     private final KitsAtHand kits;
 
@@ -47,6 +50,8 @@ public final class TestPages {
         doors.look("/bench/test/{order}", this::form);
         doors.look("/bench/test/{order}/judge", this::judgeOne);
         doors.act("/bench/test/{order}", this::keep);
+        doors.look("/bench/test/{order}/judged", this::form);
+        doors.act("/bench/test/{order}/judged", this::judgeAll);
         doors.look("/bench/test/{order}/report", this::report);
         doors.act("/bench/test/{order}/tested", this::tested);
     }
@@ -74,15 +79,27 @@ public final class TestPages {
                 return new Answer.Missing(String.join(" ", Sentences.of(tested.faults())));
             }
             Tested of = sound.value();
-            Verdict verdict = Judge.judge(of.plan(), of.known(), call.today());
+            String who = call.said("who").isEmpty() ? call.by().name() : call.said("who");
+            List<boltlore.trades.testing.Reading> now = TypedReadings.of(call, of.plan(), who);
+            List<boltlore.trades.testing.Reading> all = together(of, now);
+            Verdict verdict = Judge.judge(of.plan(), all, call.today());
             return Answer.page(
                     "Test " + call.path("order"),
                     "bench/test.jte",
                     new Form(
                             Told.of(reading, call),
                             call.path("order"),
-                            VerdictWords.in("en").headline(verdict),
-                            TestForm.groups(of.plan(), verdict, call),
+                            VerdictWords.in("en").headline(verdict)
+                                    + (now.isEmpty() ? "" : " What is typed now is judged too; it is not kept yet."),
+                            who,
+                            call.said("reason"),
+                            all.stream()
+                                    .map(boltlore.trades.testing.Reading::box)
+                                    .distinct()
+                                    .count(),
+                            of.plan().rows().mapToLong(row -> row.boxes().size()).sum(),
+                            now.size(),
+                            TestForm.groups(of.plan(), verdict, of.known(), call),
                             TestForm.instruments(of.plan(), of.known(), call),
                             reading.persons().all().stream()
                                     .filter(person -> person.role().equals(Person.STAFF))
@@ -106,6 +123,16 @@ public final class TestPages {
                                                 + entry.stamp().at())
                                 .orElse("")))
                 .toList();
+    }
+
+    /** Judges all that is typed and keeps nothing of it: what the key for the next line does, too. */
+    private Answer judgeAll(Call call) {
+        Answer page = form(call);
+        return page instanceof Answer.Shown shown
+                        && shown.page() instanceof Form form
+                        && form.typed() == 0
+                ? shown.refusing(List.of(NOTHING_TYPED))
+                : page;
     }
 
     /** What is to be said of one test as its values are typed. */
@@ -178,6 +205,11 @@ public final class TestPages {
             List<boltlore.trades.testing.Reading> now = TypedReadings.of(call, of.plan(), who);
             if (now.isEmpty()) {
                 typed.fault("Values", "nothing filled in", "what was read, in one box at least");
+            } else if (!call.said("typed").equals(String.valueOf(now.size()))) {
+                typed.fault(
+                        "Values",
+                        now.size() + " typed",
+                        "as many as were judged before signing. Look how they are judged below, then sign");
             }
             return typed.sound().then(ok -> Outcome.sound(new Together(of.plan(), together(of, now))));
         });
@@ -225,6 +257,10 @@ public final class TestPages {
     /**
      * All tests of an order.
      *
+     * @param who signs
+     * @param read boxes that have a value, kept or typed
+     * @param boxes all there are
+     * @param typed values that are typed and not kept yet
      * @param staff names that may be signed with
      * @param kept records that were kept, the first one first
      */
@@ -232,6 +268,11 @@ public final class TestPages {
             List<String> told,
             String order,
             String stands,
+            String who,
+            String remark,
+            long read,
+            long boxes,
+            int typed,
             List<TestForm.Group> groups,
             List<TestForm.Meter> instruments,
             List<String> staff,

@@ -10,7 +10,6 @@ import boltlore.desk.frame.Call;
 import boltlore.desk.frame.Room.Doors;
 import boltlore.desk.frame.Sentences;
 import boltlore.desk.frame.Workshop;
-import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.logic.Count;
 import boltlore.logic.Deadline;
@@ -23,8 +22,6 @@ import boltlore.proof.kinds.Kinds;
 import boltlore.proof.revision.PartEdit;
 import boltlore.proof.revision.Revision;
 import boltlore.proof.revision.Revisions;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -36,6 +33,8 @@ import java.util.stream.Collectors;
 
 /** What is true of every order of a family, with orders that show what is not; and what an edit of the catalogue changes. */
 public final class ProofPages {
+
+    private static final String EDIT = "engineering/edit.jte";
 
     /** A page that takes longer has been closed by then. */
     private static final Duration LONGEST = Duration.ofSeconds(20);
@@ -49,7 +48,8 @@ public final class ProofPages {
 
     void open(Doors doors) {
         doors.look("/engineering/proof/{family}", this::proof);
-        doors.look("/engineering/edit", this::edit);
+        doors.look("/engineering/edit", call -> Answer.page("What an edit changes", EDIT, Edited.NONE));
+        doors.act("/engineering/edit", this::edit);
     }
 
     private static Deadline deadline() {
@@ -124,31 +124,16 @@ public final class ProofPages {
 
     private Answer edit(Call call) {
         String folder = call.said("folder");
-        if (folder.isEmpty()) {
-            return Answer.page("What an edit changes", "engineering/edit.jte", Edited.NONE);
-        }
-        Outcome<Edited> edited = path(folder).then(path -> edited(path, call));
+        Outcome<Edited> edited =
+                EditedFolder.of(workshop.bench().folder(), folder).then(path -> edited(path, call));
         return edited instanceof Outcome.Sound<Edited> sound
-                ? Answer.page("What an edit changes", "engineering/edit.jte", sound.value())
-                : Answer.page("What an edit changes", "engineering/edit.jte", new Edited(folder, List.of(), List.of()))
+                ? Answer.page("What an edit changes", EDIT, sound.value())
+                : Answer.page("What an edit changes", EDIT, new Edited(folder, List.of(), List.of()))
                         .refusing(Sentences.of(edited.faults()));
     }
 
-    private static Outcome<Path> path(String folder) {
-        try {
-            Path path = Path.of(folder);
-            if (Files.isDirectory(path)) {
-                return Outcome.sound(path);
-            }
-        } catch (InvalidPathException none) {
-            // Told below, as one that is not there.
-        }
-        return Outcome.faulty(
-                Fault.of("Folder", "'" + folder + "'", "the folder of an edited catalogue on this machine", ""));
-    }
-
     private Outcome<Edited> edited(Path folder, Call call) {
-        return CatalogueReader.readTogether(workshop.bench().folder(), folder)
+        return EditedFolder.read(() -> CatalogueReader.readTogether(workshop.bench().folder(), folder))
                 .then(both -> Touched.by(workshop.book(), Bench.of(both.after(), folder), call.today())
                         .then(touched -> Outcome.sound(new Edited(
                                 folder.toString(),

@@ -38,7 +38,6 @@ import java.util.stream.Collectors;
  */
 public final class FilmPages {
 
-    private static final int READINGS = 5;
     private static final String HEAD = "batch,lot,finish,limits,part,piece,coating,"
             + "reading 1,reading 2,reading 3,reading 4,reading 5,good,look,on";
 
@@ -54,6 +53,8 @@ public final class FilmPages {
         doors.look("/fabrication/film", this::form);
         doors.look("/fabrication/film/judge", this::judgeOne);
         doors.act("/fabrication/film", this::keep);
+        doors.look("/fabrication/film/judged", this::form);
+        doors.act("/fabrication/film/judged", this::judgeAll);
         doors.look("/fabrication/film/record", this::kept);
     }
 
@@ -79,44 +80,35 @@ public final class FilmPages {
             return Answer.page(
                     "Film readings of " + String.join(", ", orders),
                     "fabrication/film.jte",
-                    new Form(
+                    new FilmForm(
                             Told.of(reading, call),
                             orders,
                             query(orders),
-                            batches(FilmToRead.of(sound.value().plan()), call)));
+                            call.said("reason"),
+                            batches(sound.value(), call)));
         });
     }
 
+    /** Judges all that is typed and keeps nothing of it: what the key for the next line does, too. */
+    private Answer judgeAll(Call call) {
+        Answer page = form(call);
+        return page instanceof Answer.Shown shown && shown.page() instanceof FilmForm form && form.filled() == 0
+                ? shown.refusing(List.of("Found nothing filled in, expected readings of a piece at least."))
+                : page;
+    }
+
     /** With what was typed where the form comes back. */
-    private static List<Batch> batches(List<FilmToRead> pieces, Call call) {
-        return pieces.stream()
-                .map(piece -> new Row(piece, typed(call, piece)))
+    private static List<FilmForm.Batch> batches(CoatJob job, Call call) {
+        return FilmToRead.of(job.plan()).stream()
+                .map(piece -> {
+                    List<String> typed = FilmForm.typed(call, piece);
+                    return new FilmForm.Row(piece, typed, said(judged(job, piece, typed, call)));
+                })
                 .collect(Collectors.groupingBy(row -> row.piece().batch(), TreeMap::new, Collectors.toList()))
                 .values()
                 .stream()
-                .map(Batch::new)
+                .map(FilmForm.Batch::new)
                 .toList();
-    }
-
-    /** What stands in the piece's row of the form, whatever other rows there are. */
-    private static List<String> typed(Call call, FilmToRead piece) {
-        List<String> parts = call.all("part");
-        List<String> marks = call.all("piece");
-        int row = 0;
-        while (row < Math.min(parts.size(), marks.size())
-                && !(parts.get(row).equals(piece.part()) && marks.get(row).equals(piece.mark()))) {
-            row++;
-        }
-        List<String> typed = new ArrayList<>();
-        for (int reading = 1; reading <= READINGS; reading++) {
-            typed.add(at(call.all("um" + reading), row));
-        }
-        typed.add(at(call.all("flaw"), row));
-        return typed;
-    }
-
-    private static String at(List<String> all, int row) {
-        return row < all.size() ? all.get(row) : "";
     }
 
     private static String query(List<String> orders) {
@@ -125,7 +117,7 @@ public final class FilmPages {
 
     /** A row of the record as CSV (RFC 4180), to be read and judged as one that was filled in by hand. */
     private static String csv(FilmToRead piece, List<String> typed, String on) {
-        String flaw = typed.get(READINGS);
+        String flaw = typed.get(FilmForm.READINGS);
         List<String> cells = new ArrayList<>(List.of(
                 String.valueOf(piece.batch()),
                 piece.lot(),
@@ -134,7 +126,7 @@ public final class FilmPages {
                 piece.part(),
                 piece.mark(),
                 "1"));
-        cells.addAll(typed.subList(0, READINGS));
+        cells.addAll(typed.subList(0, FilmForm.READINGS));
         cells.addAll(List.of(flaw.isEmpty() ? "" : "no", flaw, typed.stream().allMatch(String::isEmpty) ? "" : on));
         return cells.stream().map(FilmPages::quoted).collect(Collectors.joining(","));
     }
@@ -157,17 +149,18 @@ public final class FilmPages {
                         .filter(piece -> piece.part().equals(call.said("part"))
                                 && piece.mark().equals(call.said("piece")))
                         .findFirst()
-                        .map(piece -> judged(job, piece, typed(call, piece), call))
+                        .map(piece -> judged(job, piece, FilmForm.typed(call, piece), call))
                         .orElseGet(() -> Outcome.sound("not a piece of this plan")));
-        return Answer.page(
-                "Judged",
-                "frame/judged.jte",
-                says instanceof Outcome.Sound<String> sound
-                        ? sound.value()
-                        : says.faults().stream()
-                                .map(fault -> "found " + fault.found() + ", expected " + fault.expected())
-                                .distinct()
-                                .collect(Collectors.joining("; ")));
+        return Answer.page("Judged", "frame/judged.jte", said(says));
+    }
+
+    private static String said(Outcome<String> says) {
+        return says instanceof Outcome.Sound<String> sound
+                ? sound.value()
+                : says.faults().stream()
+                        .map(fault -> "found " + fault.found() + ", expected " + fault.expected())
+                        .distinct()
+                        .collect(Collectors.joining("; "));
     }
 
     private static Outcome<String> judged(CoatJob job, FilmToRead piece, List<String> typed, Call call) {
@@ -201,10 +194,11 @@ public final class FilmPages {
                 "/fabrication/film/record?" + query(orders),
                 by -> typed.sound()
                         .then(ok -> workshop.book().read(reading -> job(reading, orders, call)))
+                        .then(job -> asJudged(job, call))
                         .then(job -> {
                             String on = call.today().toString();
                             byte[] csv = record(FilmToRead.of(job.plan()).stream()
-                                    .map(piece -> csv(piece, typed(call, piece), on))
+                                    .map(piece -> csv(piece, FilmForm.typed(call, piece), on))
                                     .toList());
                             return read(csv, job)
                                     .then(report -> new RackDesk(workshop.book(), by)
@@ -217,6 +211,20 @@ public final class FilmPages {
                                                     why));
                         }),
                 this::form);
+    }
+
+    /** What is kept is as much as was judged before, on the page with the button that says how much it is. */
+    private static Outcome<CoatJob> asJudged(CoatJob job, Call call) {
+        long filled = FilmToRead.of(job.plan()).stream()
+                .filter(piece -> !FilmForm.typed(call, piece).stream().allMatch(String::isEmpty))
+                .count();
+        return filled == 0 || call.said("filled").equals(String.valueOf(filled))
+                ? Outcome.sound(job)
+                : Outcome.faulty(Fault.of(
+                        "",
+                        filled + " pieces filled in",
+                        "as many as were judged before keeping. Look how they are judged below, then keep them",
+                        ""));
     }
 
     private static Outcome<Report> read(byte[] csv, CoatJob job) {
@@ -271,23 +279,6 @@ public final class FilmPages {
                 .orElseGet(() -> Outcome.faulty(
                         Fault.of("order " + order, "no film record", "one that was kept", "Fill in the form first.")));
     }
-
-    /** What is to be read. */
-    public record Form(List<String> told, List<String> orders, String query, List<Batch> batches) {}
-
-    /** Pieces that are coated together. */
-    public record Batch(List<Row> rows) {
-        public FilmToRead first() {
-            return rows.get(0).piece();
-        }
-    }
-
-    /**
-     * A piece to be read.
-     *
-     * @param typed five readings and what is wrong to the eye
-     */
-    public record Row(FilmToRead piece, List<String> typed) {}
 
     /** What became of it. */
     public record Judged(List<String> told, List<String> orders, String query, DrawnSheet sheet) {}

@@ -43,8 +43,4 @@ final class Pages {
         engine.render(shown.template(), Map.of("head", head, "page", shown.page()), out);
         return out.toString();
     }
-
-    String failed(String title, String says, Reader reader, Call call) {
-        return write(Answer.page(title, "frame/failed.jte", says), "", reader, call);
-    }
 }

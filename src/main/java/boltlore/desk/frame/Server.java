@@ -162,14 +162,23 @@ public final class Server implements AutoCloseable {
         return new Room.Doors() {
             @Override
             public void look(String path, Function<Call, Answer> answer) {
-                config.routes.get(path, context -> answer(context, room, context.queryParamMap(), answer));
+                config.routes.get(path, context -> guarded(context, room, context.queryParamMap(), answer));
             }
 
             @Override
             public void act(String path, Function<Call, Answer> answer) {
-                config.routes.post(path, context -> answer(context, room, context.formParamMap(), answer));
+                config.routes.post(path, context -> guarded(context, room, context.formParamMap(), answer));
             }
         };
+    }
+
+    /** What is wrong with the program itself, as a class that is not there, is answered and told like any other failure. */
+    private void guarded(Context context, Room room, Map<String, List<String>> said, Function<Call, Answer> asked) {
+        try {
+            answer(context, room, said, asked);
+        } catch (Error failure) {
+            failed(failure, context);
+        }
     }
 
     private void answer(Context context, Room room, Map<String, List<String>> said, Function<Call, Answer> asked) {
@@ -188,7 +197,7 @@ public final class Server implements AutoCloseable {
                     "Content-Disposition", Handed.disposition(handed.file().name()));
             context.result(handed.file().content());
         } else if (answer instanceof Answer.Missing missing) {
-            tell(context, 404, missing.says());
+            tell(context, 404, missing.says(), room.path());
         }
     }
 
@@ -223,13 +232,18 @@ public final class Server implements AutoCloseable {
     }
 
     private void tell(Context context, int status, String says) {
+        tell(context, status, says, "");
+    }
+
+    /** @param room that leads on from there, or empty */
+    private void tell(Context context, int status, String says, String room) {
         context.status(status);
-        context.html(pages.failed(
-                status == 404 ? "Nothing here" : "Not done", says, head(context), call(context, Map.of())));
+        Answer.Shown told = Answer.page(status == 404 ? "Nothing here" : "Not done", "frame/failed.jte", says);
+        context.html(pages.write(told, room, head(context), call(context, Map.of())));
     }
 
     /** What was asked or said may be personal: of a failure only its number, its page and its place in the program are told. */
-    private void failed(Exception failure, Context context) {
+    private void failed(Throwable failure, Context context) {
         long number = failures.incrementAndGet();
         synchronized (log) {
             log.println("Failure " + number + ": " + failure.getClass().getName());

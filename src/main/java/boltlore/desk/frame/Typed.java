@@ -47,7 +47,7 @@ public final class Typed {
                 .distinct()
                 .toList();
         if (said.isEmpty()) {
-            fault(label, "nothing", shape.says());
+            fault(label, "nothing", "one at least. Go back, and tick it or type it in");
         }
         return said.stream().map(one -> checked(label, one, shape)).toList();
     }

@@ -139,13 +139,14 @@ final class CardMaker {
                 choosing.chooser().standing(order.choices().without(option.name())) instanceof ChoiceState.Sound without
                         ? without
                         : standing;
+        BestKit asItIs = asItIs(option, open);
         List<Card.Answer> answers = new ArrayList<>();
         List<Card.Closed> closed = new ArrayList<>();
         String currency = "";
         for (OptionValue value : option.values().stream().limit(MOST_ANSWERS).toList()) {
             Choice choice = new Choice(option.name(), value.value());
             if (open.isOpen(choice)) {
-                Effect effect = effect(open, choice);
+                Effect effect = effect(open, choice, asItIs);
                 answers.add(answer(option, value, effect));
                 currency = currency.isEmpty() ? currency(effect) : currency;
             } else {
@@ -157,10 +158,20 @@ final class CardMaker {
         return new Card.Question(option.name().text(), asks(option), currency, answers, closed);
     }
 
+    /** The kit with the answer that was given, from which others differ; null where none was given, or no kit is had. */
+    private @Nullable BestKit asItIs(Option option, ChoiceState.Sound open) {
+        Optional<Choice> given = order.choices()
+                .value(option.name())
+                .map(value -> new Choice(option.name(), value))
+                .filter(open::isOpen);
+        return given.isEmpty() ? null : effect(open, given.get(), null).after();
+    }
+
     /** What takes too long is left out; what an answer rules out is known without. */
-    private Effect effect(ChoiceState.Sound open, Choice choice) {
+    private Effect effect(ChoiceState.Sound open, Choice choice, @Nullable BestKit asItIs) {
         try {
-            return effects.of(open, choice);
+            Effect effect = effects.of(open, choice);
+            return asItIs == null ? effect : new Effect(asItIs, effect.after(), effect.closes());
         } catch (Deadline.Passed tooLate) {
             return new Effect(null, null, effects.closes(open, choice));
         }

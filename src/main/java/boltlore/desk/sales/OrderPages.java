@@ -61,7 +61,7 @@ final class OrderPages {
         doors.act(AT + "/back", this::back);
         doors.act(AT + "/copy", this::copy);
         doors.act(AT + "/quote", this::quote);
-        doors.act(AT + "/confirm", this::confirm);
+        new ConfirmPages(workshop).open(doors);
     }
 
     private Outcome<Draft> draft(String order) {
@@ -263,10 +263,5 @@ final class OrderPages {
         String digits = String.valueOf(Integer.parseInt(last.group(2)) + 1);
         int zeros = Math.max(0, last.group(2).length() - digits.length());
         return last.group(1) + "0".repeat(zeros) + digits;
-    }
-
-    private Answer confirm(Call call) {
-        return finished(
-                call, new OrderDesk(workshop.book(), call.by()).confirm(call.path("order"), null, call.said("reason")));
     }
 }
