@@ -61,8 +61,7 @@ public final class StopsAtHead {
     }
 
     private static Block unsent(String language) {
-        return Note.caution(
-                KEY, Sentences.word("stopped.send", language), Sentences.word("stopped.ask", language));
+        return Note.caution(KEY, Sentences.word("stopped.send", language), Sentences.word("stopped.ask", language));
     }
 
     /** @param onPage the lines of the page with that index, in that language */

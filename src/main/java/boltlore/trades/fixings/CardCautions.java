@@ -3,7 +3,6 @@ package boltlore.trades.fixings;
 import boltlore.bill.Item;
 import boltlore.catalogue.Caution;
 import boltlore.catalogue.Position;
-import boltlore.catalogue.Workshop;
 import boltlore.report.CautionNotes;
 import boltlore.report.PageBuilder;
 import boltlore.report.Phrases;
@@ -17,39 +16,27 @@ import java.util.stream.Stream;
 /** What can hurt whoever works by a fitter's card. */
 record CardCautions(KitInWork kit, List<BoltedJoint> joints, Phrases phrases) {
 
-    /** The sheet that a caution names: under 'sheets' for cards that fit a part which bears it, under 'always' for each. */
-    static final String EACH = FitterCards.FILE;
-
-    /** On each card that fits battery modules: their box is lifted filled, however little one of them weighs. */
-    static final String BATTERY = "fitters-battery";
-
-    private static final String SIGNED = "signed-joints";
     private static final String LITHIUM = "lithium";
     private static final String EYES = "lifting-eye";
 
-    /** What holds on every card first, then for what is fitted here, once each; then for joints that are signed for. */
+    /**
+     * What holds on every card first, then for what is fitted here, once each; then for joints that are signed for.
+     * A card that fits battery modules tells how their box is lifted: it is lifted filled, however little one of them weighs.
+     */
     void on(PageBuilder page, Map<Position, List<Item>> positions) {
-        Set<String> codes = new LinkedHashSet<>(always(EACH));
+        Set<String> codes = new LinkedHashSet<>(CautionNotes.alwaysOn(kit.workshop(), "fitters-cards"));
         ofParts(positions).forEach(codes::add);
         if (positions.values().stream().flatMap(List::stream).anyMatch(item -> bears(item, LITHIUM))) {
-            codes.addAll(always(BATTERY));
+            codes.addAll(CautionNotes.alwaysOn(kit.workshop(), "fitters-battery"));
             if (kit.bill().items().stream().anyMatch(item -> bears(item, EYES))) {
                 codes.add(EYES);
             }
         }
         if (joints.stream().anyMatch(joint -> joint.safety() && positions.containsKey(joint.position()))) {
-            codes.addAll(always(SIGNED));
+            codes.addAll(CautionNotes.alwaysOn(kit.workshop(), "signed-joints"));
         }
         CautionNotes.add(
                 page, codes, kit.workshop(), phrases.say("caution"), kit.order().language());
-    }
-
-    private List<String> always(String sheet) {
-        Workshop workshop = kit.workshop();
-        return workshop.cautions().values().stream()
-                .filter(caution -> caution.always().contains(sheet))
-                .map(Caution::code)
-                .toList();
     }
 
     private Stream<String> ofParts(Map<Position, List<Item>> positions) {
@@ -59,8 +46,8 @@ record CardCautions(KitInWork kit, List<BoltedJoint> joints, Phrases phrases) {
                 .flatMap(Item::all)
                 .forEach(item -> codes.addAll(item.part().cautions()));
         return kit.workshop().cautionsOf(codes.stream().sorted().toList()).stream()
-                .filter(caution ->
-                        caution.sheets().contains("contents") || caution.sheets().contains(EACH))
+                .filter(caution -> caution.sheets().contains("contents")
+                        || caution.sheets().contains(FitterCards.FILE))
                 .map(Caution::code);
     }
 

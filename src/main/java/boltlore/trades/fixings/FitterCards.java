@@ -45,7 +45,8 @@ final class FitterCards {
      * @param joint null where nothing is bolted
      * @param live whether it is a high-voltage cable or what its ends are made of
      */
-    private record Row(Position position, String fits, @Nullable BoltedJoint joint, boolean live) {}
+    private record Row(
+            Position position, String fits, @Nullable BoltedJoint joint, boolean live) {}
 
     private final KitInWork kit;
     private final Bill sure;

@@ -15,9 +15,7 @@ import java.util.List;
 record HeldParts(KitInWork kit, Phrases phrases) {
 
     void on(PageBuilder page, Stage stage) {
-        List<OnHold> here = PickingTrade.list(kit).onHold().stream()
-                .filter(held -> stage(held).equals(stage.name()))
-                .toList();
+        List<OnHold> here = of(stage);
         if (here.isEmpty()) {
             return;
         }
@@ -25,7 +23,11 @@ record HeldParts(KitInWork kit, Phrases phrases) {
         page.heading(phrases.say("held"))
                 .note("held", phrases.say("heldSays"))
                 .add(TableSpec.<OnHold>named("held")
-                        .text("part", phrases.say("part"), 14, held -> held.part().number().text())
+                        .text(
+                                "part",
+                                phrases.say("part"),
+                                14,
+                                held -> held.part().number().text())
                         .text(
                                 "name",
                                 phrases.say("name"),
@@ -43,6 +45,12 @@ record HeldParts(KitInWork kit, Phrases phrases) {
                                 8,
                                 held -> phrases.unit(held.part().unit(), held.quantity()))
                         .of(here));
+    }
+
+    List<OnHold> of(Stage stage) {
+        return PickingTrade.list(kit).onHold().stream()
+                .filter(held -> stage(held).equals(stage.name()))
+                .toList();
     }
 
     /** That of the first bracket that it hangs on: each stands on one card, so that no count is told twice. */

@@ -2,37 +2,44 @@ package boltlore.trades.fixings;
 
 import boltlore.bill.Bill;
 import boltlore.bill.Item;
+import boltlore.catalogue.Customs;
 import boltlore.catalogue.Part;
-import boltlore.measure.PartNumber;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * The high-voltage cables of a kit, with the lugs, connectors and glands at their ends.
+ * The high-voltage cables of a kit, and the lugs and other electrical goods that are fitted among them.
  *
- * @param ends parts that such cables are made of and that are counted
+ * @param subSystems in which such cables lie
  */
-record LiveCables(Set<PartNumber> ends) {
+record LiveCables(Set<String> subSystems) {
+
+    /** Electrical goods: chapter 85 of the Harmonized System, from memory. */
+    private static final String ELECTRICAL = "85";
 
     static LiveCables of(Bill bill) {
-        return new LiveCables(bill.all()
-                .filter(item -> item.inside().stream().map(Item::part).anyMatch(LiveCables::isLiveWire))
-                .flatMap(cable -> cable.inside().stream())
-                .map(Item::part)
-                .filter(part -> !isByTheMetre(part))
-                .map(Part::number)
+        return new LiveCables(bill.items().stream()
+                .filter(LiveCables::isCable)
+                .map(item -> item.position().subSystem())
                 .collect(Collectors.toUnmodifiableSet()));
     }
 
     boolean has(Item item) {
-        return ends.contains(item.part().number()) || item.all().map(Item::part).anyMatch(LiveCables::isLiveWire);
+        return isCable(item)
+                || isElectrical(item.part())
+                        && subSystems.contains(item.position().subSystem());
+    }
+
+    private static boolean isCable(Item item) {
+        return item.all().map(Item::part).anyMatch(LiveCables::isLiveWire);
     }
 
     private static boolean isLiveWire(Part part) {
-        return isByTheMetre(part) && part.cautions().contains("high-voltage");
+        return part.unit().equals("m") && part.cautions().contains("high-voltage");
     }
 
-    private static boolean isByTheMetre(Part part) {
-        return part.unit().equals("m");
+    private static boolean isElectrical(Part part) {
+        Customs customs = part.customs();
+        return customs != null && customs.hs().startsWith(ELECTRICAL);
     }
 }
