@@ -42,7 +42,7 @@ final class SheetCautions {
         each(sheets, family(family -> !family.driving().braking().brakes().isEmpty()), "braking");
         each(sheets, family(family -> !family.driving().cooling().circuits().isEmpty()), "cooling");
         each(sheets, family(family -> !family.driving().mounting().mounts().isEmpty()), "mounting");
-        each(sheets, family(family -> !family.joints().isEmpty()), "fixings", "signed-joints");
+        each(sheets, family(family -> !family.joints().isEmpty()), "fixings", "signed-joints", "fitters-cards");
         each(sheets, family(SheetCautions::isWeighed), "weight-statement", "weighbridge");
         each(
                 sheets,
@@ -58,6 +58,7 @@ final class SheetCautions {
         each(sheets, catalogue -> catalogue.capacity() != null, "work-schedule");
         each(sheets, SheetCautions::ships, "crates");
         Predicate<Catalogue> battery = part(CautionsGiven::isLithium);
+        each(sheets, battery, "fitters-battery");
         each(sheets, battery.and(SheetCautions::ships), "lithium-crates", "dangerous-goods");
         each(sheets, part(part -> part.service() != null), "service-spares");
         return sheets;

@@ -4,6 +4,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Lifting;
 import boltlore.catalogue.Part;
 import boltlore.measure.Digits;
+import boltlore.measure.Party;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,12 +22,7 @@ final class ShopPlausible {
     /** Two lift less than twice what one does; common practice, no source. */
     private static final BigDecimal PERSONS = BigDecimal.valueOf(2);
 
-    /** Members of the European Union, one customs territory: Regulation (EU) No 952/2013, Article 4, from memory. */
-    private static final Set<String> EUROPEAN = Set.of(
-            "AT", "BE", "BG", "HR", "CY", "CZ", "DK", "EE", "FI", "FR", "DE", "GR", "HU", "IE", "IT", "LV", "LT", "LU",
-            "MT", "NL", "PL", "PT", "RO", "SK", "SI", "ES", "SE");
-
-    /** Monaco belongs to that territory by the same article. */
+    /** Monaco belongs to that territory by the same article as its members: Regulation (EU) No 952/2013, Article 4, from memory. */
     private static final String WITH_THEM = "MC";
 
     private ShopPlausible() {}
@@ -90,9 +86,9 @@ final class ShopPlausible {
             remarks.add(
                     union("a union without " + home + ", from where is sent", "the consignor's own union, or none"));
         }
-        if (union.stream().anyMatch(EUROPEAN::contains)) {
+        if (union.stream().anyMatch(Party.EUROPEAN_UNION::contains)) {
             union.stream()
-                    .filter(country -> !EUROPEAN.contains(country) && !country.equals(WITH_THEM))
+                    .filter(country -> !Party.EUROPEAN_UNION.contains(country) && !country.equals(WITH_THEM))
                     .forEach(country -> remarks.add(union(
                             country + " beside members of the European Union",
                             "members of the Union alone: papers are asked for at any other border")));

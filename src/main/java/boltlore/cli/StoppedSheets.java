@@ -42,7 +42,7 @@ final class StoppedSheets {
                 .filter(name -> order.isEmpty() || name.equals(order))
                 .flatMap(name -> others(name).map(finding -> new Stop(order.isEmpty() ? name : "", finding)));
         List<Stop> stops = Stream.concat(own, others).toList();
-        return result.each(report -> StopsAtHead.on(report, stops));
+        return result.each(report -> StopsAtHead.on(report, stops), report -> StopsAtHead.forCustomers(report, stops));
     }
 
     private Stream<Finding> others(String name) {

@@ -1,8 +1,10 @@
 package boltlore.report;
 
+import boltlore.catalogue.Caution;
 import boltlore.catalogue.Workshop;
 import boltlore.findings.Sentences;
 import java.util.Collection;
+import java.util.List;
 
 /** Puts cautions on a page, in the page's language. */
 public final class CautionNotes {
@@ -17,13 +19,16 @@ public final class CautionNotes {
                         page.caution(caution.code(), lead, caution.says().in(language)));
     }
 
+    /** Codes of the cautions that the workshop wants on every sheet of that name. */
+    public static List<String> alwaysOn(Workshop workshop, String sheet) {
+        return workshop.cautions().values().stream()
+                .filter(caution -> caution.always().contains(sheet))
+                .map(Caution::code)
+                .toList();
+    }
+
     /** The cautions that the workshop wants on every sheet of that name. */
     public static void always(PageBuilder page, String sheet, Workshop workshop, String language) {
-        workshop.cautions().values().stream()
-                .filter(caution -> caution.always().contains(sheet))
-                .forEach(caution -> page.caution(
-                        caution.code(),
-                        Sentences.word("caution", language),
-                        caution.says().in(language)));
+        add(page, alwaysOn(workshop, sheet), workshop, Sentences.word("caution", language), language);
     }
 }

@@ -4,6 +4,7 @@ import boltlore.findings.Finding;
 import boltlore.findings.Sentences;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -41,11 +42,34 @@ public final class StopsAtHead {
             return report;
         }
         Page first = report.pages().get(0);
+        return with(
+                report,
+                lines(stops, "en"),
+                (at, language) -> at == 0 ? lines(stops, language) : List.of(pointer(first, stops, language)));
+    }
+
+    /**
+     * The report with one line on each page that says it must not be sent, and nothing of what was found: a sheet that leaves
+     * the house holds no sentence that was written for the workshop, and its pages may go apart.
+     *
+     * @param stops none leaves the report as it is
+     */
+    public static Report forCustomers(Report report, List<Stop> stops) {
+        return stops.isEmpty()
+                ? report
+                : with(report, List.of(unsent("en")), (at, language) -> List.of(unsent(language)));
+    }
+
+    private static Block unsent(String language) {
+        return Note.caution(KEY, Sentences.word("stopped.send", language), Sentences.word("stopped.ask", language));
+    }
+
+    /** @param onPage the lines of the page with that index, in that language */
+    private static Report with(Report report, List<Block> glance, BiFunction<Integer, String, List<Block>> onPage) {
         List<Page> pages = IntStream.range(0, report.pages().size())
                 .mapToObj(at -> {
                     Page page = report.pages().get(at);
-                    String language = page.languageIn(report);
-                    return under(page, at == 0 ? lines(stops, language) : List.of(pointer(first, stops, language)));
+                    return under(page, onPage.apply(at, page.languageIn(report)));
                 })
                 .toList();
         return new Report(
@@ -56,7 +80,7 @@ public final class StopsAtHead {
                 report.dated(),
                 report.language(),
                 report.findings(),
-                under(report.glance(), lines(stops, "en")),
+                under(report.glance(), glance),
                 pages,
                 report.data());
     }

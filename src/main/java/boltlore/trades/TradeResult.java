@@ -53,6 +53,10 @@ public record TradeResult(String folder, Findings findings, List<Sheet> sheets, 
             this(folder, report, beside, false);
         }
 
+        private Sheet as(UnaryOperator<Report> other) {
+            return new Sheet(folder, () -> other.apply(report.get()), beside, always);
+        }
+
         public static Sheet of(Supplier<Report> report) {
             return new Sheet("", report, List::of);
         }
@@ -68,11 +72,15 @@ public record TradeResult(String folder, Findings findings, List<Sheet> sheets, 
         return new TradeResult(kit.order().name(), findings, List.of(Sheet.of(report)));
     }
 
-    /** With each report as that function makes it. */
-    public TradeResult each(UnaryOperator<Report> as) {
+    /**
+     * With each report as one of those functions makes it.
+     *
+     * @param inside of what stays in the house
+     * @param outside of what lies in the folder of what leaves it
+     */
+    public TradeResult each(UnaryOperator<Report> inside, UnaryOperator<Report> outside) {
         List<Sheet> others = sheets.stream()
-                .map(sheet ->
-                        new Sheet(sheet.folder(), () -> as.apply(sheet.report().get()), sheet.beside(), sheet.always()))
+                .map(sheet -> sheet.as(sheet.folder().equals(FOR_CUSTOMERS) ? outside : inside))
                 .toList();
         return new TradeResult(folder, findings, others, apart);
     }

@@ -23,7 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 @DisplayName("A sheet that asks for cautions of its own")
 class SheetCautionsTest {
 
-    private static final Pattern ALWAYS = Pattern.compile("CautionNotes\\.always\\([^;]*?\"([a-z]+(?:-[a-z]+)*)\"");
+    private static final Pattern ALWAYS =
+            Pattern.compile("CautionNotes\\.always(?:On)?\\([^;]*?\"([a-z]+(?:-[a-z]+)*)\"");
     private static final Pattern CONSTANT = Pattern.compile("IN_OUR_SHOP = \"([a-z-]+)\"");
 
     @TempDir

@@ -69,6 +69,35 @@ class StopsAtHeadTest {
     }
 
     @ParameterizedTest
+    @CsvSource({
+        "en, 'STOP, not to be sent before this is settled: ask the workshop.'",
+        "de, 'STOPP, nicht versenden oder weitergeben, bevor dies geklärt ist: bitte in der Werkstatt nachfragen.'",
+        "fr, 'ARRÊT, ne pas envoyer avant que ceci soit réglé\u00a0: s''adresser à l''atelier.'"
+    })
+    void is_one_line_without_what_was_found_on_each_page_that_goes_to_customers(String language, String says) {
+        Report stopped = StopsAtHead.forCustomers(report(language), List.of(UNPACKED, LIFTS));
+        assertThat(stopped.pages())
+                .hasSize(2)
+                .allSatisfy(page -> assertThat(page.blocks())
+                        .filteredOn(block ->
+                                block instanceof Note note && note.key().equals("stop"))
+                        .singleElement()
+                        .satisfies(block ->
+                                assertThat(said((Note) block, language)).isEqualTo(says)));
+        assertThat(text(stopped)).doesNotContain("More is removed", "at the head of");
+    }
+
+    private static String said(Note note, String language) {
+        return note.lead() + Note.colon(language) + note.text();
+    }
+
+    @Test
+    void leaves_a_customers_sheet_alone_where_nothing_stops() {
+        Report plain = report("en");
+        assertThat(StopsAtHead.forCustomers(plain, List.of())).isSameAs(plain);
+    }
+
+    @ParameterizedTest
     @CsvSource({"de, STOPP", "fr, ARRÊT"})
     void speaks_the_language_of_the_sheet(String language, String word) {
         assertThat(text(StopsAtHead.on(report(language), List.of(LIFTS))))

@@ -9,7 +9,7 @@ import java.util.Map;
 /** cautions.json: cautions in full sentences, and the sheets that they stand on. */
 final class CautionsFile {
 
-    private static final List<String> SHEETS = List.of("bill", "picking", "coating", "contents");
+    private static final List<String> SHEETS = List.of("bill", "picking", "coating", "contents", "fitters-cards");
 
     private static final TextShape SHEET = new TextShape(
             SHEETS::contains, "one of " + String.join(", ", SHEETS), "^(" + String.join("|", SHEETS) + ")$", 20);

@@ -62,6 +62,7 @@ final class MarketsFile {
         return new MassLimit(
                 reader.decimal("maxPercent", MOST_PERCENT),
                 tolerance == null ? MassLimit.USUAL_TOLERANCE_PERCENT : tolerance,
+                reader.findText("country", Shapes.COUNTRY).orElse(""),
                 reader.text("because"),
                 reader.findObjects("conditions", MarketsFile::condition));
     }

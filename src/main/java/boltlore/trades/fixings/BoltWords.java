@@ -33,15 +33,22 @@ record BoltWords(Phrases phrases, String language) {
                 + joint.bolt().number() + ")" + with;
     }
 
-    /** '24,5 Nm', with what a self-locking thread adds; empty where no torque with its table and friction is known. */
+    /**
+     * '24,5 Nm', with the highest setting of the wrench where a self-locking thread adds to it; '20 Nm, then 90°' where an angle
+     * ends it; that its drawing says it where no torque with its table and friction is known.
+     */
     String torque(BoltedJoint joint) {
         BigDecimal torque = JointsPage.ofTorque(joint, BoltedJoint::torqueNm);
         if (torque == null) {
-            return joint.byAngle() ? "" : phrases.say("torqueUnknown");
+            return joint.stages()
+                    .filter(JointFacts.Stages::byAngle)
+                    .map(stages -> newtonMetres(stages.lastTorqueNm()) + angles(stages))
+                    .orElseGet(() -> phrases.say("torqueUnknown"));
         }
-        BigDecimal prevailing = joint.prevailingNm();
-        String said = phrases.number(torque) + " Nm";
-        return prevailing == null ? said : said + " " + phrases.say("prevailing", phrases.number(prevailing));
+        BigDecimal wrench = joint.wrenchNm();
+        return wrench == null || joint.prevailingNm() == null
+                ? newtonMetres(torque)
+                : phrases.say("wrench", newtonMetres(torque), newtonMetres(wrench));
     }
 
     /** Rounds, order, thread lock and whether it is signed for; empty where there is nothing to say. */
@@ -58,16 +65,21 @@ record BoltWords(Phrases phrases, String language) {
         return threadLock == null ? "" : phrases.say("threadLock", threadLock.in(language));
     }
 
-    private String stages(JointFacts.Stages stages) {
-        String torques = stages.torquesNm().stream()
-                .map(torque -> phrases.number(torque) + " Nm")
-                .collect(Collectors.joining(", "));
-        String angles = stages.anglesDegrees().stream()
+    private String newtonMetres(BigDecimal torqueNm) {
+        return phrases.number(torqueNm) + " Nm";
+    }
+
+    private String angles(JointFacts.Stages stages) {
+        return stages.anglesDegrees().stream()
                 .map(angle -> phrases.say("thenAngle", phrases.number(angle)))
                 .collect(Collectors.joining());
+    }
+
+    private String stages(JointFacts.Stages stages) {
+        String torques = stages.torquesNm().stream().map(this::newtonMetres).collect(Collectors.joining(", "));
         String sequence = stages.sequence().stream().map(String::valueOf).collect(Collectors.joining("-"));
         String order = stages.order() == null ? sequence : stages.order().in(language);
-        return phrases.say("inStages", torques + angles)
+        return phrases.say("inStages", torques + angles(stages))
                 + (order.isEmpty() ? "" : "; " + phrases.say("inOrder", order));
     }
 }

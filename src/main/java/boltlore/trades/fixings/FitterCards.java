@@ -1,14 +1,13 @@
 package boltlore.trades.fixings;
 
+import boltlore.bill.Bill;
 import boltlore.bill.Item;
 import boltlore.bill.Origin;
-import boltlore.catalogue.Caution;
 import boltlore.catalogue.Document;
 import boltlore.catalogue.Position;
 import boltlore.catalogue.Stage;
 import boltlore.measure.Digits;
 import boltlore.order.Order;
-import boltlore.report.CautionNotes;
 import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
@@ -22,12 +21,11 @@ import boltlore.report.Signatures;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import boltlore.trades.KitInWork;
+import boltlore.trades.picking.PickingTrade;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -45,22 +43,29 @@ final class FitterCards {
      *
      * @param fits empty in all but a position's first row
      * @param joint null where nothing is bolted
+     * @param live whether it is a high-voltage cable or what its ends are made of
      */
     private record Row(
-            Position position, String fits, @Nullable BoltedJoint joint) {}
+            Position position, String fits, @Nullable BoltedJoint joint, boolean live) {}
 
     private final KitInWork kit;
+    private final Bill sure;
+    private final HeldParts held;
     private final List<BoltedJoint> joints;
+    private final LiveCables cables;
     private final String language;
     private final Phrases phrases;
     private final BoltWords words;
 
-    FitterCards(KitInWork kit, List<BoltedJoint> joints) {
+    FitterCards(KitInWork kit) {
         this.kit = kit;
-        this.joints = joints;
+        this.sure = PickingTrade.sure(kit);
+        this.joints = new JointsOfKit(kit.plan(), sure).all();
+        this.cables = LiveCables.of(kit.bill());
         this.language = kit.order().language();
         this.phrases = Phrases.of(FitterCards.class, "cards", language);
         this.words = new BoltWords(phrases, language);
+        this.held = new HeldParts(kit, phrases);
     }
 
     Report report() {
@@ -93,10 +98,11 @@ final class FitterCards {
                         + kit.order().name() + " · " + what);
     }
 
-    /** Positions with what is fitted there and is no mere fixing, as they stand in the bill. */
+    /** Positions with what is fitted there, as they stand in the bill; a stage that waits for a decision has none. */
     private Map<String, Map<Position, List<Item>>> byStage() {
         Map<String, Map<Position, List<Item>>> stages = new LinkedHashMap<>();
-        for (Item item : kit.bill().items()) {
+        kit.bill().items().forEach(item -> stages.putIfAbsent(item.stage(), new LinkedHashMap<>()));
+        for (Item item : sure.items()) {
             stages.computeIfAbsent(item.stage(), none -> new LinkedHashMap<>())
                     .computeIfAbsent(item.position(), none -> new ArrayList<>())
                     .add(item);
@@ -108,8 +114,11 @@ final class FitterCards {
         String says = stage.says().in(language);
         PageBuilder page = Page.named(says).in(language).print(print(says));
         page.title(phrases.say("card", number, says)).add(head());
-        cautions(page, positions);
-        page.add(rows(positions));
+        new CardCautions(kit, joints, phrases).on(page, positions);
+        if (!positions.isEmpty()) {
+            page.add(rows(positions));
+        }
+        held.on(page, stage);
         documents(page, positions);
         return page.add(new Signatures(List.of(phrases.say("fitted"), phrases.say("checked")), phrases.say("date")));
     }
@@ -124,33 +133,12 @@ final class FitterCards {
                 : says.say("chassis", phrases.say("chassis"), order.chassis());
     }
 
-    /** Those of what is fitted here, once each; then what holds for every joint that is signed for. */
-    private void cautions(PageBuilder page, Map<Position, List<Item>> positions) {
-        Set<String> codes = positions.values().stream()
-                .flatMap(List::stream)
-                .flatMap(Item::all)
-                .flatMap(item -> item.part().cautions().stream())
-                .collect(Collectors.toCollection(TreeSet::new));
-        List<String> shown = kit.workshop().cautionsOf(codes).stream()
-                .filter(caution -> caution.sheets().contains("contents"))
-                .map(Caution::code)
-                .toList();
-        CautionNotes.add(page, shown, kit.workshop(), phrases.say("caution"), language);
-        if (joints.stream().anyMatch(joint -> joint.safety() && positions.containsKey(joint.position()))) {
-            CautionNotes.always(page, "signed-joints", kit.workshop(), language);
-        }
-    }
-
     private TableBuilder rows(Map<Position, List<Item>> positions) {
         TableSpec<Row> spec = TableSpec.<Row>named("card")
                 .text("fit", phrases.say("fit"), 40, Row::fits)
                 .text("bag", phrases.say("bag"), 14, this::bag)
                 .text("bolts", phrases.say("bolts"), 40, row -> row.joint() == null ? null : words.bolts(row.joint()))
-                .text(
-                        "torque",
-                        phrases.say("torque"),
-                        16,
-                        row -> row.joint() == null ? null : words.torque(row.joint()))
+                .text("torque", phrases.say("torque"), 20, this::torque)
                 .text("how", phrases.say("how"), 24, row -> row.joint() == null ? null : words.how(row.joint()))
                 .box(Column.tick("done", phrases.say("done")))
                 .code("position", row -> row.position().name().text());
@@ -161,13 +149,21 @@ final class FitterCards {
                     .filter(joint -> joint.position().equals(position))
                     .toList();
             if (here.isEmpty() && !fits.isEmpty()) {
-                spec.add(table, "", new Row(position, fits, null));
+                spec.add(table, "", new Row(position, fits, null, items.stream().anyMatch(cables::has)));
             }
             for (int i = 0; i < here.size(); i++) {
-                spec.add(table, "", new Row(position, i == 0 ? fits : "", here.get(i)));
+                spec.add(table, "", new Row(position, i == 0 ? fits : "", here.get(i), false));
             }
         });
         return table;
+    }
+
+    /** What its drawing says holds for the ends of a high-voltage cable too: nobody tightens one by feel. */
+    private @Nullable String torque(Row row) {
+        if (row.joint() != null) {
+            return words.torque(row.joint());
+        }
+        return row.live() ? phrases.say("torqueUnknown") : null;
     }
 
     private @Nullable String bag(Row row) {

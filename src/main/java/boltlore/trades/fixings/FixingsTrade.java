@@ -54,8 +54,7 @@ public final class FixingsTrade extends Trade {
     private static TradeResult work(KitInWork kit, boolean cards) {
         KitFixings fixings = FixingsMaker.make(kit);
         Sheet sheet = Sheet.of(() -> report(fixings, kit));
-        Sheet forFitter =
-                new Sheet(TradeResult.FOR_CUSTOMERS, () -> new FitterCards(kit, fixings.joints()).report(), List::of);
+        Sheet forFitter = new Sheet(TradeResult.FOR_CUSTOMERS, () -> new FitterCards(kit).report(), List::of);
         List<Sheet> sheets = cards ? List.of(sheet, forFitter) : List.of(sheet);
         return new TradeResult(kit.order().name(), fixings.findings(), sheets);
     }

@@ -53,16 +53,23 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
         found.add(0, new FoundBy(byRules.by(), ofKit));
         KitTrades all = new KitTrades(List.copyOf(found), made);
         made.replaceAll((trade, results) -> results.stream()
-                .map(result -> result.each(report -> all.headed(trade, report)))
+                .map(result -> result.each(report -> all.headed(trade, report), all::headedForCustomers))
                 .toList());
         return all;
     }
 
     /** The report with what stops this order at its head, what its own trade found first. */
     public Report headed(String trade, Report report) {
-        return StopsAtHead.on(
-                report,
-                stops(trade).map(finding -> new StopsAtHead.Stop("", finding)).toList());
+        return StopsAtHead.on(report, lines(trade));
+    }
+
+    /** A report that leaves the house, with a line that says whether it may, and nothing of why. */
+    public Report headedForCustomers(Report report) {
+        return StopsAtHead.forCustomers(report, lines(""));
+    }
+
+    private List<StopsAtHead.Stop> lines(String trade) {
+        return stops(trade).map(finding -> new StopsAtHead.Stop("", finding)).toList();
     }
 
     /** All that stops this order, what that trade found first. */

@@ -36,6 +36,6 @@ public final class OrderSheets {
 
     /** The list of what is in the kit, which leaves the house and so lies in a folder with what else does. */
     public static Supplier<Report> contents(KitInWork kit, KitTrades trades) {
-        return () -> trades.headed("kit", ContentsReport.compose(kit.plan(), kit.bill(), PickingTrade.list(kit)));
+        return () -> trades.headedForCustomers(ContentsReport.compose(kit.plan(), kit.bill(), PickingTrade.list(kit)));
     }
 }

@@ -1,5 +1,6 @@
 package boltlore.trades.picking;
 
+import boltlore.bill.Bill;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.findings.Findings;
@@ -65,6 +66,11 @@ public final class PickingTrade extends Trade {
         Findings findings = list.findings(kit);
         Sheet sheet = Sheet.always(() -> PickingReport.compose(kit, list, findings));
         return new TradeResult(kit.order().name(), findings, List.of(sheet));
+    }
+
+    /** The bill of what ships whatever is decided: without brackets that carry nothing and of which nobody has decided yet. */
+    public static Bill sure(KitInWork kit) {
+        return Undecided.sure(kit.plan(), kit.bill());
     }
 
     /** What is picked for the kit, which packing and shipping go by as well. */

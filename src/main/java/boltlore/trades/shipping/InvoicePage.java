@@ -108,7 +108,8 @@ final class InvoicePage {
     private void party(ParticularsBuilder says, String key, Party party) {
         says.say(key, phrases.say(key), party.inLine());
         if (!party.taxNumber().isEmpty()) {
-            says.say(key + "-tax-number", phrases.say("taxNumber"), party.taxNumber());
+            String called = phrases.say(party.hasVatNumber() ? "vatNumber" : "taxNumber");
+            says.say(key + "-tax-number", called, party.taxNumber());
         }
         if (!party.eori().isEmpty()) {
             says.say(key + "-eori", "EORI", party.eori());

@@ -94,7 +94,11 @@ class MarketRulesTest {
         private RuleAnswer answer(KitInWork kit, MarketCondition condition, @Nullable Donor donor) {
             return RuleAnswer.of(
                             new MassLimit(
-                                    BigDecimal.valueOf(120), BigDecimal.valueOf(2), "It is so.", List.of(condition)),
+                                    BigDecimal.valueOf(120),
+                                    BigDecimal.valueOf(2),
+                                    "",
+                                    "It is so.",
+                                    List.of(condition)),
                             kit.bill(),
                             kit.catalogue(),
                             donor,

@@ -128,7 +128,8 @@ final class OfferPage {
     private void party(ParticularsBuilder says, String key, Party party) {
         says.say(key, phrases.say(key), party.inLine());
         if (!party.taxNumber().isEmpty()) {
-            says.say(key + "-tax-number", phrases.say("taxNumber"), party.taxNumber());
+            String called = phrases.say(party.hasVatNumber() ? "vatNumber" : "taxNumber");
+            says.say(key + "-tax-number", called, party.taxNumber());
         }
     }
 

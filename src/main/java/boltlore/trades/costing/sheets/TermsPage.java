@@ -3,12 +3,14 @@ package boltlore.trades.costing.sheets;
 import boltlore.catalogue.Pack;
 import boltlore.choices.Choices;
 import boltlore.choices.Conditions;
+import boltlore.measure.Party;
 import boltlore.power.ChosenPower;
 import boltlore.power.Power;
 import boltlore.report.CautionNotes;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Phrases;
+import boltlore.trades.Parties;
 import boltlore.trades.weighing.Weighing;
 import java.util.List;
 
@@ -29,12 +31,18 @@ final class TermsPage {
         PageBuilder page = Page.named(phrases.say("termsPage")).print(quoted.print());
         page.title(phrases.say("terms"));
         UnusedBrackets.on(page, quoted);
-        page.heading(phrases.say("weight")).note("weight", WeightStatement.say(weighing, phrases));
+        page.heading(phrases.say("weight")).note("weight", WeightStatement.say(weighing, country(), phrases));
         battery(page);
         page.heading(phrases.say("charging"))
                 .note("charging", charging(quoted.order().choices()));
         cautions(page);
         return page;
+    }
+
+    /** Where the vehicle goes, as nearly as the order tells; empty where it tells nothing. */
+    private String country() {
+        Parties parties = Parties.of(quoted.order(), quoted.catalogue());
+        return parties.consignee().or(parties::buyer).map(Party::country).orElse("");
     }
 
     /** What the pack holds; nothing is said of a family whose packs nobody has described. */

@@ -13,13 +13,16 @@ import org.jspecify.annotations.Nullable;
 final class WeightStatement {
 
     private final Phrases phrases;
+    private final String country;
 
-    private WeightStatement(Phrases phrases) {
+    private WeightStatement(Phrases phrases, String country) {
         this.phrases = phrases;
+        this.country = country;
     }
 
-    static String say(Weighing weighing, Phrases phrases) {
-        WeightStatement statement = new WeightStatement(phrases);
+    /** @param country of the customer, or empty: a rule of another country is not told as his market's */
+    static String say(Weighing weighing, String country, Phrases phrases) {
+        WeightStatement statement = new WeightStatement(phrases, country);
         Growth growth = weighing.growth();
         if (growth == null) {
             return phrases.say("kitOnly", statement.kg(weighing.addedKg()));
@@ -43,7 +46,7 @@ final class WeightStatement {
     private String market(Growth growth) {
         MassLimit limit = growth.limit();
         boolean above = growth.overKg().signum() > 0;
-        if (limit == null || !(above || growth.undecided())) {
+        if (limit == null || !limit.holdsIn(country) || !(above || growth.undecided())) {
             return "";
         }
         return " "

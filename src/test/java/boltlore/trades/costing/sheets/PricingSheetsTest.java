@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.demo.Demo;
 import boltlore.report.Approved;
+import boltlore.report.Phrases;
 import boltlore.report.Report;
 import boltlore.report.text.TextWriter;
+import boltlore.trades.weighing.AxleLoadsTrade;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -21,6 +23,13 @@ class PricingSheetsTest {
     /** In one line, without the rules of tables. */
     private static String words(Report report) {
         return new TextWriter(WIDE).text(report).replaceAll("[\\s|]+", " ");
+    }
+
+    private static String weight(String order, String country, String language) {
+        return WeightStatement.say(
+                AxleLoadsTrade.weighing(Demo.kit(order)),
+                country,
+                Phrases.of(QuotationSheet.class, QuotationSheet.FILE, language));
     }
 
     @Test
@@ -77,14 +86,30 @@ class PricingSheetsTest {
                 .doesNotContain("the rate of");
     }
 
+    /** The order of 13 March 2020 is a French one: it binds nobody in Ireland or Germany. */
     @Test
-    void a_quotation_says_in_its_language_how_far_the_weight_is_from_a_limit_that_the_calculation_cannot_decide() {
-        assertThat(words(demo("bl-1001").quotation()))
-                .containsOnlyOnce("Your market allows at most 120 % of the mass before conversion")
+    void a_quotation_quotes_a_weight_limit_only_in_the_country_whose_rule_it_is() {
+        assertThat(weight("bl-1001", "FR", "en"))
+                .contains("Your market allows at most 120 % of the mass before conversion")
                 .contains("by calculation the vehicle is 22.4 kg above that and is to be weighed");
-        assertThat(words(demo("bl-1011").quotation()))
+        assertThat(weight("bl-1011", "FR", "de"))
                 .containsPattern("rechnerisch liegt das Fahrzeug [0-9]+,[0-9] kg darunter und ist zu wiegen");
-        assertThat(words(demo("bl-1013").quotation())).doesNotContain("allows at most", "darunter", "au-dessous");
+        assertThat(weight("bl-1001", "FR", "fr"))
+                .contains("Votre marché admet au plus 120 %")
+                .contains("22,4 kg au-dessus et doit être pesé");
+        assertThat(weight("bl-1001", "", "en")).doesNotContain("allows at most");
+        assertThat(weight("bl-1013", "FR", "en")).doesNotContain("allows at most");
+        assertThat(words(demo("bl-1001").quotation())).doesNotContain("allows at most");
+        assertThat(words(demo("bl-1011").quotation())).doesNotContain("lässt höchstens");
+    }
+
+    @Test
+    void a_number_of_the_union_or_of_great_britain_is_called_a_vat_number_and_another_a_tax_number() {
+        assertThat(words(demo("bl-1001").quotation())).contains("VAT number").doesNotContain("Tax number");
+        assertThat(words(demo("bl-1005").quotation())).contains("VAT number GB000000000");
+        assertThat(words(demo("bl-1009").quotation())).contains("VAT number IE0000000XX", "Tax number AU 00 000");
+        assertThat(words(demo("bl-1011").quotation())).contains("USt-IdNr.").doesNotContain("Steuernummer");
+        assertThat(words(demo("bl-1012").quotation())).contains("N° de TVA").doesNotContain("Numéro fiscal");
     }
 
     @Test

@@ -1,0 +1,168 @@
+package boltlore.trades.fixings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.demo.Demo;
+import boltlore.measure.PartNumber;
+import boltlore.report.Block;
+import boltlore.report.Note;
+import boltlore.report.Page;
+import boltlore.report.Phrases;
+import boltlore.report.Report;
+import boltlore.report.Table;
+import boltlore.report.text.TextWriter;
+import boltlore.trades.KitInWork;
+import boltlore.trades.picking.OnHold;
+import boltlore.trades.picking.PickingTrade;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@DisplayName("The fitter's cards")
+class FitterCardsTest {
+
+    private static Report cards(String order) {
+        return new FitterCards(Demo.kit(order)).report();
+    }
+
+    /** All but the pages of bag cards. */
+    private static List<Page> stages(String order) {
+        return cards(order).pages().stream()
+                .filter(page -> !cautions(page).isEmpty())
+                .toList();
+    }
+
+    private static List<String> cautions(Page page) {
+        return page.blocks().stream()
+                .flatMap(block -> block instanceof Note note ? Stream.of(note.key()) : Stream.of())
+                .filter(key -> Demo.kit("bl-1001").workshop().cautions().containsKey(key))
+                .toList();
+    }
+
+    private static Page page(String order, String name) {
+        return stages(order).stream()
+                .filter(page -> page.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String words(List<? extends Block> blocks) {
+        Report report = Report.named("part", "Part").page(Page.named("Part")).build();
+        Page all = new Page("Part", "en", report.pages().get(0).print(), List.copyOf(blocks));
+        Report shown = new Report(
+                "part", "Part", "", "", null, "en", report.findings(), List.of(), List.of(all), report.data());
+        return new TextWriter(400).text(shown).replaceAll("[\\s|+=-]+", " ");
+    }
+
+    private static BoltWords bolts(String language) {
+        return new BoltWords(Phrases.of(FitterCards.class, "cards", language), language);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "bl-1001, The rows of a card are not the order of work",
+        "bl-1011, Die Zeilen einer Karte sind nicht die Reihenfolge",
+        "bl-1012, Les lignes d'une fiche ne sont pas"
+    })
+    void each_begins_with_what_comes_first_in_its_language(String order, String says) {
+        assertThat(stages(order)).hasSizeGreaterThan(3).allSatisfy(page -> {
+            assertThat(cautions(page)).first().isEqualTo("fitters-order");
+            assertThat(words(page.blocks())).contains(says);
+        });
+    }
+
+    @Test
+    void each_says_how_vehicles_are_lifted_bolts_tightened_and_high_voltage_is_worked_on_once() {
+        assertThat(stages("bl-1001"))
+                .allSatisfy(page -> assertThat(cautions(page))
+                        .contains("torques", "high-voltage-work", "lifting-vehicle")
+                        .doesNotHaveDuplicates());
+    }
+
+    @Test
+    void coolant_is_warned_of_where_it_is_filled_and_nowhere_else() {
+        assertThat(stages("bl-1001"))
+                .allSatisfy(page -> assertThat(cautions(page).contains("coolant"))
+                        .as(page.name())
+                        .isEqualTo(words(page.blocks()).contains("FL COOL")))
+                .anySatisfy(page -> assertThat(cautions(page)).contains("coolant"));
+    }
+
+    @Test
+    void a_card_that_fits_battery_modules_says_how_their_filled_box_is_lifted() {
+        assertThat(stages("bl-1001"))
+                .filteredOn(page -> words(page.blocks()).contains("BM 44"))
+                .hasSize(2)
+                .allSatisfy(page -> assertThat(cautions(page)).contains("lift-gear", "lifting-eye"));
+        assertThat(cautions(page("bl-1001", "Cabin"))).doesNotContain("lift-gear", "lifting-eye");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"bl-1002", "bl-1012", "bl-2002"})
+    void what_an_order_holds_back_stands_as_held_with_the_counts_of_the_contents_list_and_in_no_row(String order) {
+        KitInWork kit = Demo.kit(order);
+        List<OnHold> held = PickingTrade.list(kit).onHold();
+        assertThat(held).isNotEmpty();
+        assertThat(heldRows(order)).containsExactlyInAnyOrderElementsOf(held);
+        String tables = words(cards(order).pages().stream()
+                .flatMap(page -> page.blocks().stream())
+                .filter(block -> block instanceof Table table && table.name().equals("card"))
+                .toList());
+        SortedMap<PartNumber, BigDecimal> left = PickingTrade.sure(kit).quantities();
+        assertThat(held.stream().map(each -> each.part().number()).filter(part -> !left.containsKey(part)))
+                .isNotEmpty()
+                .allSatisfy(part ->
+                        assertThat(tables).doesNotContain(" " + part.text().replace('-', ' ') + " "));
+    }
+
+    private static List<OnHold> heldRows(String order) {
+        KitInWork kit = Demo.kit(order);
+        HeldParts parts = new HeldParts(kit, Phrases.of(FitterCards.class, "cards", "en"));
+        return kit.workshop().stages().stream()
+                .flatMap(stage -> parts.of(stage).stream())
+                .toList();
+    }
+
+    /** M12, class 8.8, 84 Nm at a friction of 0.12 (VDI 2230 tables); ISO 2320 lets the nut take 15.5 Nm at most, from memory. */
+    @ParameterizedTest
+    @CsvSource({
+        "bl-1001, '84 Nm, wrench at most 99.5 Nm'",
+        "bl-1011, '84 Nm, Schlüssel höchstens 99,5 Nm'",
+        "bl-1012, '84 Nm, clé à 99,5 Nm au plus'"
+    })
+    void the_wrench_is_set_higher_where_a_self_locking_thread_takes_some_of_it(String order, String says) {
+        assertThat(stages(order))
+                .anySatisfy(page -> assertThat(words(page.blocks())).contains(says));
+    }
+
+    @Test
+    void a_plain_thread_has_its_torque_alone() {
+        assertThat(bolts("en").torque(Jointed.with("30").joint())).isEqualTo("24.6 Nm");
+        assertThat(bolts("en").torque(Jointed.with("30").selfLocking("6").joint()))
+                .isEqualTo("24.6 Nm, wrench at most 30.6 Nm");
+    }
+
+    @Test
+    void a_joint_by_angle_has_the_snug_torque_and_the_angle_in_the_place_of_a_torque() {
+        BoltedJoint joint =
+                Jointed.with("30").stages(List.of("10", "20"), List.of("90")).joint();
+        assertThat(bolts("en").torque(joint)).isEqualTo("20 Nm, then 90°");
+        assertThat(bolts("de").torque(joint)).isEqualTo("20 Nm, dann 90°");
+        assertThat(bolts("fr").torque(joint)).isEqualTo("20 Nm, puis 90°");
+    }
+
+    @Test
+    void high_voltage_cables_and_lugs_go_by_their_drawing_and_a_hose_says_nothing() {
+        String floor = words(page("bl-1001", "Under the floor").blocks());
+        assertThat(floor)
+                .containsPattern("Cable, battery to junction box: [^:]* by its drawing")
+                .containsPattern("Spare cable lugs: [^:]* by its drawing")
+                .doesNotContainPattern("hose: [^:]* by its drawing");
+    }
+}
