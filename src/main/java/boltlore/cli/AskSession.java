@@ -94,7 +94,7 @@ final class AskSession {
         Option option = asking.option();
         AskedHead head = asking.head();
         if (option != null && option.group() != null) {
-            several(option.group()).print(screen, card(), asked.standing());
+            SeveralAsked.of(asked.choices().family(), option.group()).print(screen, card(), asked.standing());
         } else if (option != null) {
             card().question(asked.standing(), option, asked.figures());
         } else if (head != null) {
@@ -157,14 +157,10 @@ final class AskSession {
         } else if (option != null && line.equals("default")) {
             usual(option);
         } else if (option != null && option.group() != null && line.indexOf('=') < 0) {
-            several(option.group()).said(line, screen, asked, words).ifPresent(this::choose);
+            SeveralAsked.of(asked.choices().family(), option.group()).said(line, screen, asked, words).ifPresent(this::choose);
         } else {
             value(option, line).ifPresent(this::answer);
         }
-    }
-
-    private SeveralAsked several(Option.Group group) {
-        return SeveralAsked.of(asked.choices().family(), group);
     }
 
     /** One change to take back. */

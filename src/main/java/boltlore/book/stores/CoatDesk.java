@@ -120,12 +120,8 @@ public final class CoatDesk {
                 .coated()
                 .filter(item -> !item.finish().isEmpty())
                 .forEach(item -> counts.merge(
-                        new PartInFinish(item.part().number().text(), item.finish()), count(item), Integer::sum));
+                        new PartInFinish(item.part().number().text(), item.finish()), item.quantity().setScale(0, RoundingMode.UP).intValueExact(), Integer::sum));
         return counts;
-    }
-
-    private static int count(Item item) {
-        return item.quantity().setScale(0, RoundingMode.UP).intValueExact();
     }
 
     /**

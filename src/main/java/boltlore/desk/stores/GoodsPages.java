@@ -246,18 +246,6 @@ public final class GoodsPages {
         return "/stores/part?part=" + PickPages.coded(call.said("part"));
     }
 
-    /** Something that comes in. */
-    public record Receiving(
-            List<String> told,
-            String part,
-            String name,
-            String unit,
-            String purchase,
-            String bin,
-            boolean byLot,
-            boolean bySerial,
-            List<DueIn> due) {}
-
     /** What lies where, and parts of which nothing does. */
     public record Where(List<String> told, String word, List<Lies> rows, List<Empty> none) {}
 

@@ -114,7 +114,9 @@ class PlacesTest {
                             .found(VAN))
                     .containsExactly(
                             "shaft does not reach: propshaft-late-60-kw (351 mm, flanges 376 mm apart)",
-                            "shaft does not reach: propshaft-late-90-kw (376 mm, flanges 351 mm apart)");
+                            "shaft does not reach: propshaft-late-90-kw (376 mm, flanges 351 mm apart)",
+                            "made for another vehicle: propshaft-late-60-kw (drive-unit)",
+                            "made for another vehicle: propshaft-late-90-kw (drive-unit)");
         }
 
         @Test
