@@ -224,7 +224,8 @@ class QuotationLeakTest {
 
     private static boolean isTelling(BigDecimal amount) {
         // Cents below one may as well be a rate of tax or discount, which the customer sees.
-        return (amount.scale() > 1 && amount.compareTo(BigDecimal.ONE) > 0) || (amount.scale() == 1 && amount.compareTo(new BigDecimal("100")) > 0);
+        return (amount.scale() > 1 && amount.compareTo(BigDecimal.ONE) > 0)
+                || (amount.scale() == 1 && amount.compareTo(new BigDecimal("100")) > 0);
     }
 
     private static Stream<BigDecimal> ofRows(FullCost cost) {
