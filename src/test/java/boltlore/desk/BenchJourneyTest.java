@@ -37,7 +37,8 @@ class BenchJourneyTest extends RoomInBrowser {
         assertThat(page.locator("h1")).hasText("Test " + RoomsBook.SECOND);
         assertThat(row.locator(".judged")).containsText("NOT passed");
         assertThat(page.locator("main")).not().containsText("Kept until now");
-        assertThat(sign()).containsText(Pattern.compile("^Sign as Kim Aster and keep the record: 1 of \\d+ values read"));
+        assertThat(sign())
+                .containsText(Pattern.compile("^Sign as Kim Aster and keep the record: 1 of \\d+ values read"));
         sign().focus();
         press("Enter");
         assertThat(page.locator("h1")).containsText("Test report of " + RoomsBook.SECOND);
@@ -84,7 +85,8 @@ class BenchJourneyTest extends RoomInBrowser {
     void bad_over_good() {
         go(TEST);
         Locator row = page.locator("tr[hx-get]")
-                .filter(new Locator.FilterOptions().setHas(page.locator("td", new Page.LocatorOptions().setHasText(BELOW))))
+                .filter(new Locator.FilterOptions()
+                        .setHas(page.locator("td", new Page.LocatorOptions().setHasText(BELOW))))
                 .first();
         String meter = row.getAttribute("hx-include").replaceFirst(".*, ", "");
         page.locator(meter).fill("SN-2");

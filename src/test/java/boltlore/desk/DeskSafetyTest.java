@@ -2,8 +2,14 @@ package boltlore.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.desk.frame.Access;
+import boltlore.desk.frame.Role;
+import boltlore.desk.frame.Room;
+import boltlore.desk.frame.Server;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
@@ -191,6 +197,57 @@ class DeskSafetyTest {
 
         assertThat(answer.statusCode()).isEqualTo(413);
         assertThat(answer.body()).contains("too large");
+    }
+
+    @Test
+    void what_is_not_ticked_or_not_ordered_is_told_with_a_way_back() {
+        assertThat(send(at("/stores/pick").GET()).body())
+                .contains("one at least", "Back to Stores")
+                .doesNotContain("COM1");
+        send(Form.read().post(NEW + "S-8"));
+        for (String path : List.of("/stores/pick?order=S-8", "/bench/test/S-8", "/bench/ship/S-8")) {
+            HttpResponse<String> page = send(at(path).GET());
+            assertThat(page.statusCode()).isEqualTo(404);
+            assertThat(page.body()).contains("'draft'", "its customer has ordered", "Back to");
+        }
+    }
+
+    @Test
+    void a_class_that_is_not_there_is_told_as_a_failure_with_a_number() throws IOException {
+        StringWriter log = new StringWriter();
+        Room broken = new Room() {
+            @Override
+            public Role role() {
+                return Role.ANY;
+            }
+
+            @Override
+            public String path() {
+                return "/broken";
+            }
+
+            @Override
+            public String says() {
+                return "Broken";
+            }
+
+            @Override
+            public void open(Doors doors) {
+                doors.look("/broken", call -> {
+                    throw new NoClassDefFoundError("gone");
+                });
+            }
+        };
+        try (Server server = new Server(List.of(broken), Access.here(0), OpenDesk::by, new PrintWriter(log, true))) {
+            HttpResponse<String> page = send(
+                    HttpRequest.newBuilder(server.address().resolve("/broken")).GET());
+
+            assertThat(page.statusCode()).isEqualTo(500);
+            assertThat(page.body()).contains("It is failure 1 of this desk");
+            assertThat(log.toString())
+                    .contains("Failure 1: java.lang.NoClassDefFoundError")
+                    .doesNotContain("gone");
+        }
     }
 
     @ParameterizedTest

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -67,9 +69,14 @@ class OfficesJourneyTest extends RoomInBrowser {
     @Test
     @DisplayName("see what an edited catalogue changes, and which orders it touches")
     void edit() throws IOException {
-        go("/engineering/edit?folder=" + folder.resolve("none"));
-        assertThat(page.locator(".refused")).containsText("the folder of an edited catalogue");
-
+        for (String elsewhere :
+                List.of(folder.toString(), "target/none", "/", "..", "//127.0.0.1/share", "a\\u0000b")) {
+            go("/engineering/edit");
+            page.locator("#folder").fill(elsewhere);
+            button("Look").click();
+            assertThat(page.locator(".refused")).containsText("the folder of an edited catalogue");
+        }
+        folder = Files.createTempDirectory(Path.of("target").toAbsolutePath(), "edited");
         copy(Path.of("catalog"));
         Path fixings = folder.resolve("parts/common-fixings.json");
         String text = Files.readString(fixings);
@@ -81,6 +88,16 @@ class OfficesJourneyTest extends RoomInBrowser {
         button("Look").click();
         assertThat(page.locator("main")).containsText("another revision (Z, was");
         assertThat(page.locator("tbody")).containsText(RoomsBook.FIRST);
+
+        Path link = Files.createSymbolicLink(folder.resolve("orders/out"), Path.of("/etc"));
+        button("Look").click();
+        assertThat(page.locator(".refused")).containsText("without links that lead out");
+        Files.delete(link);
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(each);
+            }
+        }
     }
 
     private void copy(Path from) throws IOException {

@@ -104,6 +104,8 @@ class SalesInBrowserTest extends InBrowser {
 
         for (int i = 0; i < MOST_QUESTIONS && page().locator("button.answer").count() > 0; i++) {
             String asked = page().locator("#asks").textContent();
+            assertThat(page().locator("#asks")).isFocused();
+            page().keyboard().press("Tab");
             page().keyboard().press("Enter");
             assertThat(page().locator("section.question", new Page.LocatorOptions().setHasText(asked)))
                     .hasCount(0);
@@ -158,6 +160,38 @@ class SalesInBrowserTest extends InBrowser {
 
         assertThat(page().locator(".settled")).containsText("United Kingdom.");
         assertThat(page().locator(".settled")).containsText("Right-hand drive");
+    }
+
+    @Test
+    @DisplayName(
+            "answers one question with two quick clicks, and none with the key for the next line pressed once more")
+    void twice() {
+        begin(page(), "A-1", "pannier-van", "1968");
+        long before = entries("A-1");
+        String first = page().locator("#asks").textContent();
+        page().locator("button.answer").first().dblclick();
+        assertThat(page().locator("#asks")).not().hasText(first);
+        String second = page().locator("#asks").textContent();
+        page().keyboard().press("Enter");
+        page().keyboard().press("Enter");
+
+        assertThat(page().locator("#asks")).hasText(second);
+        assertThat(entries("A-1")).isEqualTo(before + 1);
+    }
+
+    @Test
+    @DisplayName("shows of a settled question nothing more for what it is, and the others against it")
+    void settled_again() {
+        begin(page(), "A-1", "pannier-van", "1968");
+        Locator dear = page().locator("table.answers tr", new Page.LocatorOptions().setHasText("Right-hand drive"));
+        String more = dear.locator("td.number").first().textContent();
+        press(page(), "Right-hand drive");
+        page().navigate(desk.page("/sales/order/A-1?ask=drive-side").toString());
+        Locator other = page().locator("table.answers tr", new Page.LocatorOptions().setHasText("Left-hand drive"));
+
+        assertThat(dear).containsText("as it is");
+        assertThat(dear.locator("td.number")).hasText(new String[] {"0.00", "0.0", "0"});
+        assertThat(amount(other.locator("td.number").first().textContent())).isEqualTo(-amount(more));
     }
 
     @Test
@@ -232,7 +266,11 @@ class SalesInBrowserTest extends InBrowser {
 
         assertThat(page().locator("main")).containsText("choices/colour");
         page().getByText("Back to the order").click();
-        press(page(), "The customer orders version 2");
+        page().getByText("The customer orders version 2").click();
+        assertThat(page().locator(".facts")).containsText("no day is agreed");
+        assertThat(page().locator(".caution")).hasCount(0);
+        assertThat(state("A-1")).isEqualTo(OrderState.QUOTED);
+        press(page(), "Yes, the customer orders version 2");
 
         assertThat(page().locator(".facts").first()).containsText("ordered");
         assertThat(state("A-1")).isEqualTo(OrderState.ORDERED);

@@ -111,9 +111,7 @@ public final class TestForm {
     }
 
     private static Optional<Reading> last(List<Reading> known, Box box) {
-        return known.stream()
-                .filter(reading -> reading.box().equals(box.key()))
-                .reduce((earlier, later) -> later);
+        return known.stream().filter(reading -> reading.box().equals(box.key())).reduce((earlier, later) -> later);
     }
 
     /** Every reading but the one that counts of each box, as '0.4 (Kim Aster, 2026-11-30)'. */

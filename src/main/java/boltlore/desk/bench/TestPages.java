@@ -97,7 +97,10 @@ public final class TestPages {
                                     .map(boltlore.trades.testing.Reading::box)
                                     .distinct()
                                     .count(),
-                            of.plan().rows().mapToLong(row -> row.boxes().size()).sum(),
+                            of.plan()
+                                    .rows()
+                                    .mapToLong(row -> row.boxes().size())
+                                    .sum(),
                             now.size(),
                             TestForm.groups(of.plan(), verdict, of.known(), call),
                             TestForm.instruments(of.plan(), of.known(), call),
@@ -128,9 +131,7 @@ public final class TestPages {
     /** Judges all that is typed and keeps nothing of it: what the key for the next line does, too. */
     private Answer judgeAll(Call call) {
         Answer page = form(call);
-        return page instanceof Answer.Shown shown
-                        && shown.page() instanceof Form form
-                        && form.typed() == 0
+        return page instanceof Answer.Shown shown && shown.page() instanceof Form form && form.typed() == 0
                 ? shown.refusing(List.of(NOTHING_TYPED))
                 : page;
     }

@@ -57,7 +57,8 @@ final class EditedFolder {
             int seen = 0;
             for (Path each : (Iterable<Path>) all::iterator) {
                 seen++;
-                if (seen > MOST_FILES || (Files.isSymbolicLink(each) && !each.toRealPath().startsWith(folder))) {
+                if (seen > MOST_FILES
+                        || (Files.isSymbolicLink(each) && !each.toRealPath().startsWith(folder))) {
                     return true;
                 }
             }

@@ -133,7 +133,8 @@ public final class ProofPages {
     }
 
     private Outcome<Edited> edited(Path folder, Call call) {
-        return EditedFolder.read(() -> CatalogueReader.readTogether(workshop.bench().folder(), folder))
+        return EditedFolder.read(
+                        () -> CatalogueReader.readTogether(workshop.bench().folder(), folder))
                 .then(both -> Touched.by(workshop.book(), Bench.of(both.after(), folder), call.today())
                         .then(touched -> Outcome.sound(new Edited(
                                 folder.toString(),

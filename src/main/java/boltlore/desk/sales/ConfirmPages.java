@@ -37,8 +37,7 @@ public final class ConfirmPages {
         }
         Draft draft = sound.value();
         List<QuotedVersion> quoted = workshop.book()
-                .read(reading ->
-                        reading.orders().quotations(draft.standing().name()));
+                .read(reading -> reading.orders().quotations(draft.standing().name()));
         return draft.standing().state() == OrderState.QUOTED && !quoted.isEmpty()
                 ? Answer.page(
                         "Does the customer order " + draft.order().name() + "?",
@@ -63,7 +62,8 @@ public final class ConfirmPages {
                         new Card.Fact("Price before tax", KitFigures.money(currency, offer.net())),
                         new Card.Fact("To pay", KitFigures.money(currency, offer.total())),
                         new Card.Fact("Due", due.isEmpty() ? "no day is agreed" : due),
-                        new Card.Fact("Lead time", offer.leadDays() + " days, until " + today.plusDays(offer.leadDays()))),
+                        new Card.Fact(
+                                "Lead time", offer.leadDays() + " days, until " + today.plusDays(offer.leadDays()))),
                 due.isEmpty() ? "" : late(LocalDate.parse(due), today, offer.leadDays()),
                 today.isAfter(offer.validUntil()) ? offer.validUntil().toString() : "");
     }
