@@ -157,7 +157,9 @@ final class AskSession {
         } else if (option != null && line.equals("default")) {
             usual(option);
         } else if (option != null && option.group() != null && line.indexOf('=') < 0) {
-            SeveralAsked.of(asked.choices().family(), option.group()).said(line, screen, asked, words).ifPresent(this::choose);
+            SeveralAsked.of(asked.choices().family(), option.group())
+                    .said(line, screen, asked, words)
+                    .ifPresent(this::choose);
         } else {
             value(option, line).ifPresent(this::answer);
         }

@@ -34,7 +34,8 @@ class PrintedSheetsTest {
     private static final int MOST_OF_A_KIT = 75;
 
     /** Rows that LibreOffice prints taller than they were reckoned, so that two of them go to the next sheet of paper. */
-    private static final List<String> KNOWN = List.of("bl-2001 end-of-line-test / Tests, page 3: rows without headings");
+    private static final List<String> KNOWN =
+            List.of("bl-2001 end-of-line-test / Tests, page 3: rows without headings");
 
     private static final List<String> WITH_EVERY_KIT = List.of("bill", "contents", "picking-list", "powder-coat-batch");
 

@@ -1,6 +1,5 @@
 package boltlore.book.stores;
 
-import boltlore.bill.Item;
 import boltlore.book.BuiltHappening.Worked;
 import boltlore.book.By;
 import boltlore.book.Held;
@@ -120,7 +119,9 @@ public final class CoatDesk {
                 .coated()
                 .filter(item -> !item.finish().isEmpty())
                 .forEach(item -> counts.merge(
-                        new PartInFinish(item.part().number().text(), item.finish()), item.quantity().setScale(0, RoundingMode.UP).intValueExact(), Integer::sum));
+                        new PartInFinish(item.part().number().text(), item.finish()),
+                        item.quantity().setScale(0, RoundingMode.UP).intValueExact(),
+                        Integer::sum));
         return counts;
     }
 

@@ -4,12 +4,12 @@ import java.util.List;
 
 /** Something that comes in. */
 public record Receiving(
-            List<String> told,
-            String part,
-            String name,
-            String unit,
-            String purchase,
-            String bin,
-            boolean byLot,
-            boolean bySerial,
-            List<DueIn> due) {}
+        List<String> told,
+        String part,
+        String name,
+        String unit,
+        String purchase,
+        String bin,
+        boolean byLot,
+        boolean bySerial,
+        List<DueIn> due) {}
