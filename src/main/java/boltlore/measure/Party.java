@@ -59,7 +59,7 @@ public record Party(
             return false;
         }
         String prefix = taxNumber.substring(0, PREFIX);
-        return BESIDE.contains(prefix) || !prefix.equals("GR") && EUROPEAN_UNION.contains(prefix);
+        return BESIDE.contains(prefix) || (!prefix.equals("GR") && EUROPEAN_UNION.contains(prefix));
     }
 
     public boolean isKnown() {

@@ -26,8 +26,8 @@ record LiveCables(Set<String> subSystems) {
 
     boolean has(Item item) {
         return isCable(item)
-                || isElectrical(item.part())
-                        && subSystems.contains(item.position().subSystem());
+                || (isElectrical(item.part())
+                        && subSystems.contains(item.position().subSystem()));
     }
 
     private static boolean isCable(Item item) {

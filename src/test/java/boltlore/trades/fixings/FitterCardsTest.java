@@ -17,6 +17,7 @@ import boltlore.trades.picking.PickingTrade;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -110,10 +111,11 @@ class FitterCardsTest {
         List<OnHold> held = PickingTrade.list(kit).onHold();
         assertThat(held).isNotEmpty();
         assertThat(heldRows(order)).containsExactlyInAnyOrderElementsOf(held);
-        String tables = words(cards(order).pages().stream()
+        String tables = cards(order).pages().stream()
                 .flatMap(page -> page.blocks().stream())
                 .filter(block -> block instanceof Table table && table.name().equals("card"))
-                .toList());
+                .map(block -> words(List.of(block)))
+                .collect(Collectors.joining());
         SortedMap<PartNumber, BigDecimal> left = PickingTrade.sure(kit).quantities();
         assertThat(held.stream().map(each -> each.part().number()).filter(part -> !left.containsKey(part)))
                 .isNotEmpty()
@@ -137,8 +139,10 @@ class FitterCardsTest {
         "bl-1012, '84 Nm, clé à 99,5 Nm au plus'"
     })
     void the_wrench_is_set_higher_where_a_self_locking_thread_takes_some_of_it(String order, String says) {
-        assertThat(stages(order))
-                .anySatisfy(page -> assertThat(words(page.blocks())).contains(says));
+        KitInWork kit = Demo.kit(order);
+        assertThat(new JointsOfKit(kit.plan(), kit.bill()).all())
+                .extracting(joint -> bolts(kit.order().language()).torque(joint))
+                .contains(says);
     }
 
     @Test
