@@ -93,10 +93,7 @@ public final class TestPages {
                                     + (now.isEmpty() ? "" : " What is typed now is judged too; it is not kept yet."),
                             who,
                             call.said("reason"),
-                            all.stream()
-                                    .map(boltlore.trades.testing.Reading::box)
-                                    .distinct()
-                                    .count(),
+                            read(all),
                             of.plan()
                                     .rows()
                                     .mapToLong(row -> row.boxes().size())
@@ -104,13 +101,22 @@ public final class TestPages {
                             now.size(),
                             TestForm.groups(of.plan(), verdict, of.known(), call),
                             TestForm.instruments(of.plan(), of.known(), call),
-                            reading.persons().all().stream()
-                                    .filter(person -> person.role().equals(Person.STAFF))
-                                    .map(Person::name)
-                                    .filter(name -> !name.isEmpty())
-                                    .toList(),
+                            staff(reading),
                             kept(reading, call.path("order"))));
         });
+    }
+
+    /** How many boxes are read, a retest counting with what it replaces. */
+    private static long read(List<boltlore.trades.testing.Reading> all) {
+        return all.stream().map(boltlore.trades.testing.Reading::box).distinct().count();
+    }
+
+    private static List<String> staff(Reading reading) {
+        return reading.persons().all().stream()
+                .filter(person -> person.role().equals(Person.STAFF))
+                .map(Person::name)
+                .filter(name -> !name.isEmpty())
+                .toList();
     }
 
     private static List<Kept> kept(Reading reading, String order) {

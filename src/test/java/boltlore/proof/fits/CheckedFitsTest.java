@@ -111,7 +111,9 @@ class CheckedFitsTest {
                             .remarked())
                     .containsExactly(
                             "line stook-pickup/stone-guard-early: holes without a fixing",
-                            "line stook-pickup/stone-guard-later: holes without a fixing");
+                            "line stook-pickup/stone-guard-later: holes without a fixing",
+                            "part ST-SG-E: sentence against its quantity",
+                            "part ST-SG-S: sentence against its quantity");
         }
 
         @Test
