@@ -64,6 +64,8 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
     private static final double UNLED = 300;
     private static final double WITHIN_GROUP = 30;
     private static final double SPLIT = 200;
+    /** A sheet of paper that is left empty but for its first line: worth a break within a group, not a table's in two. */
+    private static final double EMPTY = 300;
 
     /** Height between the margins, in points of a grid that is shrunk to the sheet's width. */
     private static double paper(LaidPage page) {
@@ -79,12 +81,23 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
                 && table.rows().stream().flatMap(row -> row.cells().stream()).noneMatch(Cell.Worked.class::isInstance);
     }
 
+    /** The breaks of a page whose tables stand as they are. */
     static PageBreaks of(LaidPage page) {
+        return of(page, Set.of());
+    }
+
+    /** The breaks of a page whose tables will be divided where one of those that may be runs over. */
+    static PageBreaks dividing(LaidPage page) {
+        return of(
+                page,
+                page.stretches().stream()
+                        .flatMap(stretch -> stretch.block() instanceof Table table ? Stream.of(table) : Stream.empty())
+                        .filter(PageBreaks::splits)
+                        .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>()))));
+    }
+
+    private static PageBreaks of(LaidPage page, Set<Table> splitting) {
         double paper = paper(page) - ROUNDED;
-        Set<Table> splitting = page.stretches().stream()
-                .flatMap(stretch -> stretch.block() instanceof Table table ? Stream.of(table) : Stream.empty())
-                .filter(PageBreaks::splits)
-                .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
         List<Optional<LaidTable>> candidates = new ArrayList<>(List.of(Optional.empty()));
         page.tables().values().stream()
                 .filter(table -> !table.table().rows().isEmpty())
@@ -108,6 +121,9 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
 
         private final int size;
         private final double[] upTo;
+        /** The same without the gap before the next block, which may lie in what is kept for rounding. */
+        private final double[] filled;
+
         private final int[] substance;
         private final int[] signed;
         /** Height of the headings that are repeated above what begins with a row. */
@@ -124,6 +140,7 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
             this.splitting = splitting;
             this.size = page.rows().size();
             this.upTo = new double[size + 1];
+            this.filled = new double[size + 1];
             this.substance = new int[size + 1];
             this.signed = new int[size + 1];
             this.above = new double[size + 1];
@@ -133,6 +150,11 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
             Arrays.fill(harmBefore, NEVER);
             for (int row = 0; row < size; row++) {
                 upTo[row + 1] = upTo[row] + page.rows().get(row).height();
+            }
+            System.arraycopy(upTo, 0, filled, 0, size + 1);
+            for (int i = 1; i < page.stretches().size(); i++) {
+                filled[page.stretches().get(i).first()] =
+                        upTo[page.stretches().get(i - 1).last() + 1];
             }
             count();
             head();
@@ -239,7 +261,7 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
             least[0] = 0;
             for (int end = 1; end <= size; end++) {
                 for (int start = end - 1; start >= 0; start--) {
-                    double height = upTo[end] - upTo[start] + above[start];
+                    double height = filled[end] - upTo[start] + above[start];
                     if (height > paper && start < end - 1) {
                         break;
                     }
@@ -268,8 +290,9 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
 
         private double harmOf(int start, int end, double height) {
             double harm = A_SHEET + (end < size ? harmBefore[end] : 0);
-            if (end < size && height < paper * THIRD) {
-                harm += WASTE;
+            if (end < size) {
+                double empty = Math.max(0, 1 - height / paper);
+                harm += EMPTY * empty * empty + (height < paper * THIRD ? WASTE : 0);
             }
             if (signed[end] > signed[start] && substance[end] == substance[start]) {
                 harm += TORN;

@@ -88,7 +88,7 @@ final class PageLayout implements Block.Cases<Void> {
 
     /** With two tables where a sheet of paper ends within one that may be split. */
     private static Page split(LaidPage laid) {
-        PageBreaks breaks = PageBreaks.of(laid);
+        PageBreaks breaks = PageBreaks.dividing(laid);
         List<Block> blocks = new ArrayList<>();
         for (Stretch stretch : laid.stretches()) {
             boolean repeated = breaks.repeated()
