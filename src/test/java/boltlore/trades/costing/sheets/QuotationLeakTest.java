@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.ExchangeRate;
+import boltlore.catalogue.SalesTax;
 import boltlore.demo.Demo;
 import boltlore.report.Report;
 import boltlore.report.ReportWriter;
@@ -223,9 +224,7 @@ class QuotationLeakTest {
     }
 
     private static boolean isTelling(BigDecimal amount) {
-        // Cents below one may as well be a rate of tax or discount, which the customer sees.
-        return (amount.scale() > 1 && amount.compareTo(BigDecimal.ONE) > 0)
-                || (amount.scale() == 1 && amount.compareTo(new BigDecimal("100")) > 0);
+        return amount.scale() > 1 || (amount.scale() == 1 && amount.compareTo(new BigDecimal("100")) > 0);
     }
 
     private static Stream<BigDecimal> ofRows(FullCost cost) {
@@ -256,7 +255,8 @@ class QuotationLeakTest {
     }
 
     private static Stream<BigDecimal> quoted(Quotation quotation) {
-        Stream<BigDecimal> rate = Stream.ofNullable(quotation.rate()).map(ExchangeRate::forOne);
+        Stream<BigDecimal> rate =
+                Stream.concat(Stream.ofNullable(quotation.rate()).map(ExchangeRate::forOne), shares(quotation));
         return Stream.concat(
                 Stream.concat(rate, quotation.extras().stream().map(QuotedExtra::price)),
                 Stream.of(
@@ -265,5 +265,13 @@ class QuotationLeakTest {
                         quotation.net(),
                         quotation.taxAmount(),
                         quotation.total()));
+    }
+
+    /** Discount and tax as the sheet's formulas have them. */
+    private static Stream<BigDecimal> shares(Quotation quotation) {
+        return Stream.concat(
+                        Stream.of(quotation.discountPercent()),
+                        Stream.ofNullable(quotation.tax()).map(SalesTax::percent))
+                .map(percent -> percent.movePointLeft(2));
     }
 }
