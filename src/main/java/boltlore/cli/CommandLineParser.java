@@ -7,6 +7,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -98,6 +99,8 @@ final class CommandLineParser {
         line.setExpandAtFiles(false);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.registerConverter(Path.class, CommandLineParser::path);
+        line.registerConverter(int.class, text -> whole(text, Integer::valueOf));
+        line.registerConverter(long.class, text -> whole(text, Long::valueOf));
         line.setUsageHelpWidth(Screen.widthOfHelp());
         line.setUsageHelpLongOptionsMaxWidth(line.getUsageHelpWidth() / 2);
         line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST_HEADING, help -> "");
@@ -105,6 +108,14 @@ final class CommandLineParser {
         line.setParameterExceptionHandler((wrong, words) -> wrong(wrong));
         line.setExecutionExceptionHandler((defect, command, parsed) -> Defect.told(command.getErr(), defect));
         return line;
+    }
+
+    private static <T> T whole(String text, Function<String, T> read) {
+        try {
+            return read.apply(text);
+        } catch (NumberFormatException e) {
+            throw new TypeConversionException("'" + text + "' is no whole number, or too large a one.");
+        }
     }
 
     private static Path path(String written) {

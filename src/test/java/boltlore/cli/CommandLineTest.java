@@ -79,6 +79,8 @@ class CommandLineTest {
         "--versoin, No option '--versoin'. Did you mean '--version'?",
         "kit --defualts x, No option '--defualts' of 'boltlore kit'. Did you mean '--defaults'?",
         "check one two, One word too many: 'two'.",
+        "desk --port abc, 'abc' is no whole number, or too large a one.",
+        "book journal --after 99999999999999999999, '99999999999999999999' is no whole number, or too large a one.",
         "why x, Missing: ORDER… PART. boltlore why",
         "kit, Missing: ORDER. boltlore kit",
         "kit x --out, Missing required parameter for option '--out'"
