@@ -13,7 +13,7 @@ public enum ChangeState {
     /** Accepted, and somebody has verified that it was done. */
     CARRIED_OUT;
 
-    static final Allowed<ChangeState> WORDS = Allowed.of(values(), ChangeState::written);
+    public static final Allowed<ChangeState> WORDS = Allowed.of(values(), ChangeState::written);
 
     public String written() {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');

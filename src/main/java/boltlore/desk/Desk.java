@@ -26,7 +26,7 @@ public final class Desk {
     static List<Room> rooms(Workshop workshop) {
         KitsAtHand kits = new KitsAtHand(workshop.bench());
         return List.of(
-                new SalesRoom(workshop),
+                new SalesRoom(workshop, kits),
                 new StoresRoom(workshop, kits),
                 new FabricationRoom(workshop, kits),
                 new BenchRoom(workshop, kits),

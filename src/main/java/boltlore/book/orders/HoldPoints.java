@@ -126,7 +126,7 @@ public final class HoldPoints {
     private void tested() {
         KeptRecord last = last(reading, order, "test");
         if (last == null) {
-            points.add(HoldPoint.released(
+            points.add(HoldPoint.firm(
                     "no record of its end-of-line test",
                     "one that is passed",
                     "'boltlore record test " + order.name() + " FILE' judges and keeps it."));

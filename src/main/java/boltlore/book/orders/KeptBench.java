@@ -17,6 +17,12 @@ public final class KeptBench {
 
     private KeptBench() {}
 
+    /** The same, where the present catalogue is that one still without laying it out again. */
+    public static <T> Outcome<T> of(Book book, Bench present, String catalogue, Function<Bench, Outcome<T>> work) {
+        return KeptCatalogue.of(present.folder(), present.catalogue())
+                .then(kept -> kept.hash().equals(catalogue) ? work.apply(present) : with(book, catalogue, work));
+    }
+
     /**
      * Works with the catalogue that was kept under that hash.
      *

@@ -135,11 +135,14 @@ public final class ShipPages {
             String text = at < 0 || at >= said.size() ? "" : said.get(at);
             if (!text.isEmpty()) {
                 counts.add(new Count(
-                        bag.bag(), bag.part(), bag.finish(), typed.number(bag.bag() + ", " + bag.part(), text)));
+                        bag.bag(),
+                        bag.part(),
+                        bag.finish(),
+                        typed.number("counted", bag.bag() + ", " + bag.part(), text)));
             }
         }
         if (counts.isEmpty()) {
-            typed.fault("Counts", "nothing filled in", "what was counted, of one part at least");
+            typed.fault("counted", "Counts", "nothing filled in", "what was counted, of one part at least");
         }
         return typed.sound().then(ok -> Outcome.sound(counts));
     }
@@ -151,7 +154,7 @@ public final class ShipPages {
         boolean whole =
                 crates.stripTrailingZeros().scale() <= 0 && crates.compareTo(BigDecimal.valueOf(MOST_CRATES)) <= 0;
         if (!whole) {
-            typed.fault("Crates", call.said("crates"), "a whole number up to " + MOST_CRATES);
+            typed.fault("crates", "Crates", call.said("crates"), "a whole number up to " + MOST_CRATES);
         }
         BigDecimal mass = typed.amountOrNone("mass", "Gross mass");
         String why = typed.sentence("reason", "Remark");

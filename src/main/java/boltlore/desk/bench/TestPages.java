@@ -206,14 +206,15 @@ public final class TestPages {
         boolean known = who.equals(call.by().name())
                 || !reading.persons().named(who, Person.STAFF).isEmpty();
         if (!known) {
-            typed.fault("Measured by", "'" + who + "'", "somebody whom the book knows as one of the workshop");
+            typed.fault("who", "Measured by", "'" + who + "'", "somebody whom the book knows as one of the workshop");
         }
         return plan(reading, call).then(of -> {
             List<boltlore.trades.testing.Reading> now = TypedReadings.of(call, of.plan(), who);
             if (now.isEmpty()) {
-                typed.fault("Values", "nothing filled in", "what was read, in one box at least");
+                typed.fault("value", "Values", "nothing filled in", "what was read, in one box at least");
             } else if (!call.said("typed").equals(String.valueOf(now.size()))) {
                 typed.fault(
+                        "value",
                         "Values",
                         now.size() + " typed",
                         "as many as were judged before signing. Look how they are judged below, then sign");

@@ -8,7 +8,6 @@ import boltlore.catalogue.json.CatalogueReader;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
 import boltlore.desk.frame.Room.Doors;
-import boltlore.desk.frame.Sentences;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
 import boltlore.logic.Count;
@@ -129,7 +128,7 @@ public final class ProofPages {
         return edited instanceof Outcome.Sound<Edited> sound
                 ? Answer.page("What an edit changes", EDIT, sound.value())
                 : Answer.page("What an edit changes", EDIT, new Edited(folder, List.of(), List.of()))
-                        .refusing(Sentences.of(edited.faults()));
+                        .refused(edited.faults());
     }
 
     private Outcome<Edited> edited(Path folder, Call call) {

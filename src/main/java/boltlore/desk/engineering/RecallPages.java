@@ -6,7 +6,6 @@ import boltlore.book.db.Reading;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
 import boltlore.desk.frame.Room.Doors;
-import boltlore.desk.frame.Sentences;
 import boltlore.desk.frame.Typed;
 import boltlore.desk.frame.Workshop;
 import java.util.List;
@@ -42,7 +41,7 @@ public final class RecallPages {
                     ? chassis.isEmpty() ? kits(reading, reading.asBuilt().holding(asked)) : vehicle(reading, chassis)
                     : List.of();
             return Answer.page("Recall", "engineering/recall.jte", new Recall(any, count(found), found))
-                    .refusing(Sentences.of(typed.sound().faults()));
+                    .refused(typed.sound().faults());
         });
     }
 

@@ -119,14 +119,14 @@ public final class CoatPages {
         Typed typed = new Typed(call);
         List<String> pieces = call.all("piece").stream().distinct().toList();
         if (pieces.isEmpty()) {
-            typed.fault("Pieces", "none ticked", "at least one");
+            typed.fault("piece", "Pieces", "none ticked", "at least one");
         }
         Optional<Coat> to = Arrays.stream(Coat.values())
                 .filter(STEPS::containsKey)
                 .filter(each -> each.written().equals(call.said("to")))
                 .findFirst();
         if (to.isEmpty()) {
-            typed.fault("What became of them", "nothing", "one of the steps");
+            typed.fault("to", "What became of them", "nothing", "one of the steps");
         }
         String load = typed.line("load", "Load or coater");
         String why = typed.sentence("reason", "Reason");

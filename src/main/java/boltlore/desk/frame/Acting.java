@@ -32,7 +32,7 @@ public final class Acting {
         if (!KEY.matcher(call.said(Guard.ONCE)).matches()) {
             return refused(
                     page.apply(call),
-                    List.of("Found a form without its key. Open the page anew, and fill it in again."));
+                    List.of(Fault.of("", "a form without its key", "", "Open the page anew, and fill it in again.")));
         }
         try {
             Outcome<Written<T>> outcome = work.apply(call.by());
@@ -43,19 +43,15 @@ public final class Acting {
                                     : after(
                                             path,
                                             written.value().entries().get(0).number()))
-                    : refused(page.apply(call), told(outcome.faults()));
+                    : refused(page.apply(call), outcome.faults());
         } catch (DoneBefore before) {
             return new Answer.Done(after(path, before.entry()));
         }
     }
 
     /** What was not understood is refused before anything is done. */
-    public static Answer refused(Answer page, List<String> why) {
-        return page instanceof Answer.Shown shown ? shown.refusing(why) : page;
-    }
-
-    private static List<String> told(List<Fault> faults) {
-        return Sentences.of(faults).stream().distinct().toList();
+    public static Answer refused(Answer page, List<Fault> faults) {
+        return page instanceof Answer.Shown shown ? shown.refused(faults) : page;
     }
 
     private static String after(String path, long entry) {

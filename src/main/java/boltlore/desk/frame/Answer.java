@@ -1,7 +1,10 @@
 package boltlore.desk.frame;
 
+import boltlore.faults.Fault;
 import boltlore.report.SheetFile;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What a room answers to a call. */
 public sealed interface Answer {
@@ -13,12 +16,25 @@ public sealed interface Answer {
      * @param template its place below the templates, as "stores/today.jte"
      * @param page the template's model
      * @param refused what was not done, and why, in sentences; none where the page was only asked for
+     * @param fields of the form that was refused, each with its sentence, the first one first
      */
-    record Shown(String title, String template, Object page, List<String> refused) implements Answer {
+    record Shown(String title, String template, Object page, List<String> refused, Map<String, String> fields)
+            implements Answer {
 
         /** The page under what was refused. */
         public Shown refusing(List<String> sentences) {
-            return new Shown(title, template, page, List.copyOf(sentences));
+            return new Shown(title, template, page, List.copyOf(sentences), Map.of());
+        }
+
+        /** The page under what was refused, and fields that it belongs to with it. */
+        public Shown refused(List<Fault> faults) {
+            Map<String, String> at = new LinkedHashMap<>();
+            faults.stream()
+                    .filter(fault -> fault.file().startsWith(Typed.FIELD))
+                    .forEach(
+                            fault -> at.putIfAbsent(fault.file().substring(Typed.FIELD.length()), Sentences.of(fault)));
+            List<String> sentences = Sentences.of(faults).stream().distinct().toList();
+            return new Shown(title, template, page, sentences, at);
         }
     }
 
@@ -40,6 +56,6 @@ public sealed interface Answer {
     record Missing(String says) implements Answer {}
 
     static Shown page(String title, String template, Object page) {
-        return new Shown(title, template, page, List.of());
+        return new Shown(title, template, page, List.of(), Map.of());
     }
 }

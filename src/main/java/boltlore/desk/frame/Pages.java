@@ -25,7 +25,8 @@ final class Pages {
         this.rooms = rooms.stream().filter(room -> !room.says().isEmpty()).toList();
     }
 
-    String write(Answer.Shown shown, String room, Reader reader, Call call) {
+    /** @param path that was asked for, at which the form stands that was refused */
+    String write(Answer.Shown shown, String room, Reader reader, Call call, String path) {
         List<Head.Entrance> entrances = rooms.stream()
                 .filter(each -> each.role().admits(reader.roles()))
                 .map(each -> new Head.Entrance(each.path(), each.says()))
@@ -41,6 +42,8 @@ final class Pages {
                 reader.signedIn());
         StringOutput out = new StringOutput();
         engine.render(shown.template(), Map.of("head", head, "page", shown.page()), out);
-        return out.toString();
+        return shown.fields().isEmpty()
+                ? out.toString()
+                : new RefusedFields(shown.fields(), call.said()).in(out.toString(), path);
     }
 }

@@ -17,7 +17,8 @@ public final class Sentences {
     }
 
     static String of(Fault fault) {
-        String place = String.join(" ", List.of(fault.file(), fault.place())).strip();
+        String file = fault.file().startsWith(Typed.FIELD) ? "" : fault.file();
+        String place = String.join(" ", List.of(file, fault.place())).strip();
         StringBuilder words = new StringBuilder(place.isEmpty() ? "" : place + ": ");
         words.append("found ").append(fault.found());
         if (!fault.expected().isEmpty()) {

@@ -211,7 +211,7 @@ public final class Server implements AutoCloseable {
 
     private void show(Context context, String room, Answer.Shown shown, Call call) {
         context.status(shown.refused().isEmpty() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT);
-        context.html(pages.write(shown, room, head(context), call));
+        context.html(pages.write(shown, room, head(context), call, context.path()));
     }
 
     private Pages.Reader head(Context context) {
@@ -239,7 +239,7 @@ public final class Server implements AutoCloseable {
     private void tell(Context context, int status, String says, String room) {
         context.status(status);
         Answer.Shown told = Answer.page(status == 404 ? "Nothing here" : "Not done", "frame/failed.jte", says);
-        context.html(pages.write(told, room, head(context), call(context, Map.of())));
+        context.html(pages.write(told, room, head(context), call(context, Map.of()), context.path()));
     }
 
     /** What was asked or said may be personal: of a failure only its number, its page and its place in the program are told. */

@@ -90,7 +90,7 @@ public final class OfficeRoom implements Room {
                                             .toList(),
                                     waiting(reading, call.today()),
                                     margins(reading, call.today())))
-                    .refusing(Sentences.of(lacking.faults()));
+                    .refused(lacking.faults());
         });
     }
 

@@ -9,7 +9,6 @@ import boltlore.book.orders.OrderDesk;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
 import boltlore.desk.frame.Room.Doors;
-import boltlore.desk.frame.Sentences;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
 import java.time.LocalDate;
@@ -94,7 +93,7 @@ public final class ConfirmPages {
         if (done.faults().isEmpty()) {
             return new Answer.Done(SalesRoom.ORDER + order);
         }
-        return page instanceof Answer.Shown shown ? shown.refusing(Sentences.of(done.faults())) : page;
+        return page instanceof Answer.Shown shown ? shown.refused(done.faults()) : page;
     }
 
     /**

@@ -9,6 +9,8 @@ import boltlore.catalogue.Option;
 import boltlore.choices.Choice;
 import boltlore.choosing.ConflictWords;
 import boltlore.desk.frame.Answer;
+import boltlore.desk.frame.Call;
+import boltlore.desk.frame.Told;
 import boltlore.desk.frame.Workshop;
 import java.util.ArrayList;
 import java.util.Currency;
@@ -25,9 +27,14 @@ public final class FrozenPages {
     }
 
     /** What stands on the page. */
-    public record Page(String number, List<Card.Fact> facts, List<Card.Settled> settled, List<Card.Version> versions) {}
+    public record Page(
+            List<String> told,
+            String number,
+            List<Card.Fact> facts,
+            List<Card.Settled> settled,
+            List<Card.Version> versions) {}
 
-    Answer.Shown page(Draft draft) {
+    Answer.Shown page(Call call, Draft draft) {
         OrderStanding standing = draft.standing();
         ConflictWords words = new ConflictWords(draft.order().choices().family());
         List<Card.Settled> settled = new ArrayList<>();
@@ -50,7 +57,9 @@ public final class FrozenPages {
                 workshop.book().read(reading -> reading.orders().quotations(standing.name())).stream()
                         .map(each -> version(each, draft))
                         .toList();
-        return Answer.page(standing.name(), "sales/frozen.jte", new Page(standing.name(), facts, settled, versions));
+        List<String> told = workshop.book().read(reading -> Told.of(reading, call));
+        return Answer.page(
+                standing.name(), "sales/frozen.jte", new Page(told, standing.name(), facts, settled, versions));
     }
 
     /** A version, and whether the draft has gone on since. */

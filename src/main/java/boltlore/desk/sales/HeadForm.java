@@ -4,6 +4,7 @@ import boltlore.asking.AskedHead;
 import boltlore.asking.BuiltSaid;
 import boltlore.catalogue.Catalogue;
 import boltlore.desk.frame.Call;
+import boltlore.desk.frame.Typed;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
@@ -46,7 +47,7 @@ final class HeadForm {
         for (AskedHead head : FIELDS) {
             if (call.said().containsKey(head.command())) {
                 Outcome<Order> one = one(head, call.said(head.command()), said);
-                faults.addAll(one.faults());
+                one.faults().forEach(fault -> faults.add(Typed.at(head.command(), fault)));
                 said = one instanceof Outcome.Sound<Order> sound ? sound.value() : said;
             }
         }
@@ -93,6 +94,14 @@ final class HeadForm {
         return value == null ? "" : value.toString();
     }
 
+    private static Outcome<Order> at(String field, Outcome<Order> said) {
+        return said.faults().isEmpty()
+                ? said
+                : Outcome.faulty(said.faults().stream()
+                        .map(fault -> Typed.at(field, fault))
+                        .toList());
+    }
+
     private Outcome<Order> measured(Call call, Order order) {
         String prefix = AskedHead.MEASURED.command() + "-";
         Map<String, String> said = new TreeMap<>();
@@ -102,8 +111,9 @@ final class HeadForm {
                         field.substring(prefix.length()), call.said(field).replace(',', '.')));
         Outcome<Order> measured = Outcome.sound(order);
         for (Map.Entry<String, String> each : said.entrySet()) {
-            measured = measured.then(
-                    before -> AskedHead.MEASURED.said(before, each.getKey() + " " + each.getValue(), catalogue));
+            measured = measured.then(before -> at(
+                    prefix + each.getKey(),
+                    AskedHead.MEASURED.said(before, each.getKey() + " " + each.getValue(), catalogue)));
         }
         return measured;
     }

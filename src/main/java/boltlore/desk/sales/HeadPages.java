@@ -8,7 +8,6 @@ import boltlore.book.orders.DraftDesk.Draft;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
 import boltlore.desk.frame.Room.Doors;
-import boltlore.desk.frame.Sentences;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;
@@ -85,7 +84,7 @@ public final class HeadPages {
                 .then(order -> new DraftDesk(workshop.book(), call.by()).change(call.said("seen"), order));
         return done.faults().isEmpty()
                 ? new Answer.Done(SalesRoom.ORDER + draft.order().name())
-                : head(draft).refusing(Sentences.of(done.faults()));
+                : head(draft).refused(done.faults());
     }
 
     /** A name that nobody has changed stays the person that it was. */

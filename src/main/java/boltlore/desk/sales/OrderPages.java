@@ -82,7 +82,7 @@ final class OrderPages {
         if (!(found instanceof Outcome.Sound<Draft> sound)) {
             return missing(found);
         }
-        return sound.value().standing().state().open() ? card(call, sound.value()) : frozen.page(sound.value());
+        return sound.value().standing().state().open() ? card(call, sound.value()) : frozen.page(call, sound.value());
     }
 
     private Answer.Shown card(Call call, Draft draft) {
@@ -134,7 +134,7 @@ final class OrderPages {
             return new Answer.Done(SalesRoom.ORDER + order);
         }
         Answer page = page(call, order);
-        return page instanceof Answer.Shown shown ? shown.refusing(Sentences.of(done.faults())) : page;
+        return page instanceof Answer.Shown shown ? shown.refused(done.faults()) : page;
     }
 
     private Outcome<Order> answered(Call call, Draft draft) {

@@ -4,6 +4,7 @@ import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
 import boltlore.book.db.Written;
 import boltlore.book.orders.DraftDesk;
+import boltlore.book.orders.KitsAtHand;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.choices.Choices;
@@ -12,8 +13,9 @@ import boltlore.desk.frame.Call;
 import boltlore.desk.frame.OrderRow;
 import boltlore.desk.frame.Role;
 import boltlore.desk.frame.Room;
-import boltlore.desk.frame.Sentences;
+import boltlore.desk.frame.Typed;
 import boltlore.desk.frame.Workshop;
+import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;
 import boltlore.order.OrderBuilder;
@@ -27,9 +29,11 @@ public final class SalesRoom implements Room {
 
     private final Workshop workshop;
     private final OrderPages orders;
+    private final ChangePages changes;
 
-    public SalesRoom(Workshop workshop) {
+    public SalesRoom(Workshop workshop, KitsAtHand kits) {
         this.workshop = workshop;
+        this.changes = new ChangePages(workshop, kits);
         this.orders = new OrderPages(workshop);
     }
 
@@ -54,6 +58,7 @@ public final class SalesRoom implements Room {
         doors.look("/sales/new", this::blank);
         doors.act("/sales/new", this::begin);
         orders.open(doors);
+        changes.open(doors);
         new ComparePages(workshop).open(doors);
     }
 
@@ -73,7 +78,10 @@ public final class SalesRoom implements Room {
                 "Orders",
                 "sales/today.jte",
                 new Today(workshop.book().read(reading -> OrderRow.list(reading, open, call.today()))));
-        return wanted.isEmpty() ? page : page.refusing(List.of("There is no order '" + wanted + "'."));
+        return wanted.isEmpty()
+                ? page
+                : page.refused(
+                        List.of(Typed.at("order", Fault.of("", "no order '" + wanted + "'", "the number of one", ""))));
     }
 
     /** All orders that are not shipped, lost or cancelled. */
@@ -103,7 +111,7 @@ public final class SalesRoom implements Room {
     private Answer begin(Call call) {
         Family family = workshop.bench().catalogue().families().get(call.said("family"));
         if (family == null) {
-            return blank(call).refusing(List.of("Say which kit it is."));
+            return blank(call).refused(List.of(Typed.at("family", Fault.of("Kit", "nothing", "which kit it is", ""))));
         }
         Order empty = new OrderBuilder(Choices.of(family, Map.of()))
                 .placed(call.today())
@@ -113,6 +121,6 @@ public final class SalesRoom implements Room {
                 .then(order -> new DraftDesk(workshop.book(), call.by()).begin(order));
         return begun instanceof Outcome.Sound<Written<OrderStanding>> sound
                 ? new Answer.Done(ORDER + sound.value().value().name())
-                : blank(call).refusing(Sentences.of(begun.faults()));
+                : blank(call).refused(begun.faults());
     }
 }

@@ -13,6 +13,7 @@ import boltlore.desk.frame.Acting;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
 import boltlore.desk.frame.Room.Doors;
+import boltlore.desk.frame.Stretch;
 import boltlore.desk.frame.Told;
 import boltlore.desk.frame.Typed;
 import boltlore.desk.frame.Workshop;
@@ -28,6 +29,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Goods in, and what lies where: received, counted, moved, scrapped. */
 public final class GoodsPages {
+
+    private static final int MOST = 60;
 
     private final Workshop workshop;
 
@@ -66,10 +69,14 @@ public final class GoodsPages {
                                 known == null ? "" : known.bin(),
                                 known == null || known.tracked() == Tracked.LOT,
                                 known == null || known.tracked() == Tracked.SERIAL,
-                                DueIn.all(reading, call.today()).stream()
-                                        .filter(line ->
-                                                part.isEmpty() || line.part().equals(part))
-                                        .toList())));
+                                Stretch.of(
+                                        DueIn.all(reading, call.today()).stream()
+                                                .filter(line -> part.isEmpty()
+                                                        || line.part().equals(part))
+                                                .toList(),
+                                        call,
+                                        MOST,
+                                        "/stores/receive?part=" + PickPages.coded(part)))));
     }
 
     private Answer receive(Call call) {
@@ -77,7 +84,7 @@ public final class GoodsPages {
         List<String> serials = typed.list("serials", "Serial numbers");
         BigDecimal said = typed.amountOrNone("quantity", "Quantity");
         if (said.signum() == 0 && serials.isEmpty()) {
-            typed.fault("Quantity", "nothing", "a number above 0, or the serial number of each piece");
+            typed.fault("quantity", "Quantity", "nothing", "a number above 0, or the serial number of each piece");
         }
         Arrival arrival = new Arrival(
                 typed.text("part", "Part", TextShape.PART_NUMBER),
@@ -109,10 +116,14 @@ public final class GoodsPages {
                         new Where(
                                 Told.of(reading, call),
                                 word,
-                                reading.stock().all().stream()
-                                        .filter(row -> word.isEmpty() || is(row.held(), word))
-                                        .map(this::lies)
-                                        .toList(),
+                                Stretch.of(
+                                                reading.stock().all().stream()
+                                                        .filter(row -> word.isEmpty() || is(row.held(), word))
+                                                        .toList(),
+                                                call,
+                                                2 * MOST,
+                                                "/stores/where?word=" + PickPages.coded(word))
+                                        .map(this::lies),
                                 workshop.bench().catalogue().parts().values().stream()
                                         .filter(part -> !word.isEmpty() && names(part, word))
                                         .filter(part -> reading.stock()
@@ -122,6 +133,7 @@ public final class GoodsPages {
                                                 part.number().text(),
                                                 part.name().english(),
                                                 part.bin()))
+                                        .limit(MOST)
                                         .toList())));
     }
 
@@ -204,7 +216,7 @@ public final class GoodsPages {
         Held held = held(typed);
         BigDecimal counted = typed.amountOrNone("quantity", "Counted");
         if (call.said("quantity").isEmpty()) {
-            typed.fault("Counted", "nothing", "how much lies there, 0 where nothing does");
+            typed.fault("quantity", "Counted", "nothing", "how much lies there, 0 where nothing does");
         }
         String why = typed.sentence("reason", "What was found");
         return Acting.done(
@@ -247,7 +259,7 @@ public final class GoodsPages {
     }
 
     /** What lies where, and parts of which nothing does. */
-    public record Where(List<String> told, String word, List<Lies> rows, List<Empty> none) {}
+    public record Where(List<String> told, String word, Stretch<Lies> rows, List<Empty> none) {}
 
     /** One part at one place. */
     public record Lies(

@@ -13,6 +13,7 @@ import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
 import boltlore.desk.frame.Room.Doors;
 import boltlore.desk.frame.Sentences;
+import boltlore.desk.frame.Stretch;
 import boltlore.desk.frame.Told;
 import boltlore.desk.frame.Typed;
 import boltlore.desk.frame.Workshop;
@@ -25,14 +26,19 @@ import boltlore.trades.picking.Walk;
 import java.math.BigDecimal;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Picking orders together in walking order: typed, or with a scanner, which is a keyboard that ends with Enter. */
 public final class PickPages {
+
+    private static final int MOST = 40;
 
     private final Workshop workshop;
     private final KitsAtHand kits;
@@ -48,6 +54,7 @@ public final class PickPages {
         doors.look("/stores/pick", this::list);
         doors.act("/stores/pick/scan", this::scan);
         doors.act("/stores/pick/take", this::take);
+        doors.act("/stores/pick/shown", this::takeShown);
         doors.act("/stores/complete", this::complete);
     }
 
@@ -73,15 +80,31 @@ public final class PickPages {
                     .then(lines -> Outcome.sound(Answer.page(
                             "Pick " + String.join(", ", orders),
                             "stores/pick.jte",
-                            new Pick(
-                                    Told.of(reading, call),
-                                    orders,
-                                    lines.stream()
-                                            .map(line -> row(reading, line))
-                                            .toList(),
-                                    walked(lines)))));
+                            pick(reading, call, orders, lines))));
             return shown(page);
         });
+    }
+
+    /** Unless all are asked for, those of which something lies here: the others cannot be taken now. */
+    private Pick pick(Reading reading, Call call, List<String> orders, List<PickLine> lines) {
+        boolean all = call.said("all").equals("yes");
+        Map<String, BigDecimal> lying = new HashMap<>();
+        reading.stock()
+                .all()
+                .forEach(row -> lying.merge(
+                        Stock.key(row.held().part(), row.held().finish()), row.quantity(), BigDecimal::add));
+        List<PickLine> now =
+                lines.stream().filter(line -> lying.containsKey(line.key())).toList();
+        List<PickLine> asked = all ? lines : now;
+        return new Pick(
+                Told.of(reading, call),
+                orders,
+                all,
+                now.size(),
+                lines.size(),
+                Stretch.of(asked, call, MOST, pickPath(orders) + (all ? "&all=yes" : ""))
+                        .map(line -> row(reading, line)),
+                walked(asked));
     }
 
     static Answer shown(Outcome<Answer> page) {
@@ -111,6 +134,7 @@ public final class PickPages {
                 line.part().name().english(),
                 line.part().unit(),
                 Digits.plain(line.left()),
+                Digits.plain(line.left().min(there)),
                 Digits.plain(line.got()),
                 Digits.plain(there),
                 Digits.plain(line.missing()),
@@ -134,7 +158,7 @@ public final class PickPages {
         String code = typed.text("code", "Scanned or typed", TextShape.LINE);
         return Acting.done(
                 call,
-                pickPath(orders),
+                pickPath(orders, call),
                 by -> typed.sound()
                         .then(ok -> workshop.book().read(reading -> scanned(reading, call, orders, code)))
                         .then(found -> new PickDesk(workshop.book(), by).take(found.kit(), List.of(found.taken()), "")),
@@ -194,7 +218,28 @@ public final class PickPages {
                 "",
                 "");
         List<String> orders = typed.texts("order", "Order", TextShape.ORDER_NAME);
-        return onLine(call, typed, pickPath(orders), this::list, (desk, kit) -> desk.take(kit, List.of(taken), ""));
+        return onLine(
+                call, typed, pickPath(orders, call), this::list, (desk, kit) -> desk.take(kit, List.of(taken), ""));
+    }
+
+    /** All lines of one order that the page showed and that need no number of their own, as they stood there. */
+    private Answer takeShown(Call call) {
+        Typed typed = new Typed(call);
+        List<String> orders = typed.texts("order", "Order", TextShape.ORDER_NAME);
+        List<String> parts = typed.texts("part", "Part", TextShape.PART_NUMBER, true);
+        List<Taken> taken = new ArrayList<>();
+        for (int at = 0; at < parts.size(); at++) {
+            taken.add(new Taken(
+                    parts.get(at),
+                    typed.nth("finish", at),
+                    typed.number("quantity", parts.get(at), typed.nth("quantity", at)),
+                    typed.nth("lot", at),
+                    List.of(),
+                    "",
+                    "",
+                    ""));
+        }
+        return onLine(call, typed, pickPath(orders, call), this::list, (desk, kit) -> desk.take(kit, taken, ""));
     }
 
     /** One call of the picking desk for the order that the form names. */
@@ -217,7 +262,7 @@ public final class PickPages {
         Typed typed = new Typed(call);
         String why = typed.sentence("reason", "Reason");
         List<String> orders = typed.texts("order", "Order", TextShape.ORDER_NAME);
-        return onLine(call, typed, pickPath(orders), this::list, (desk, kit) -> desk.complete(kit, why));
+        return onLine(call, typed, pickPath(orders, call), this::list, (desk, kit) -> desk.complete(kit, why));
     }
 
     private static String pickPath(List<String> orders) {
@@ -225,16 +270,48 @@ public final class PickPages {
                 + orders.stream().map(order -> "order=" + coded(order)).collect(Collectors.joining("&"));
     }
 
+    /** Where somebody stood in the list, there they go on. */
+    private static String pickPath(List<String> orders, Call call) {
+        String from = call.said(Stretch.FROM);
+        return pickPath(orders)
+                + (call.said("all").equals("yes") ? "&all=yes" : "")
+                + (from.matches("[1-9][0-9]{0,6}") ? "&" + Stretch.FROM + "=" + from : "");
+    }
+
     static String coded(String text) {
         return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 
-    /** What is left of some orders, along the walk. */
-    public record Pick(List<String> told, List<String> orders, List<Row> rows, String walked) {}
+    /**
+     * What is left of some orders, along the walk.
+     *
+     * @param all whether those are shown too that cannot be taken now
+     * @param now how many can be taken now
+     * @param left how many are left
+     */
+    public record Pick(
+            List<String> told, List<String> orders, boolean all, int now, int left, Stretch<Row> rows, String walked) {
+
+        /** The orders as the page is asked for. */
+        public String query() {
+            return orders.stream().map(order -> "order=" + coded(order)).collect(Collectors.joining("&"));
+        }
+
+        /** Lines of an order that are shown and may be taken together, because none needs a number to be read. */
+        public List<Row> together(String order) {
+            return rows.rows().stream()
+                    .filter(row -> row.order().equals(order)
+                            && !row.serial()
+                            && !row.now().equals("0"))
+                    .filter(row -> row.lots().size() <= 1)
+                    .toList();
+        }
+    }
 
     /**
      * A line to pick.
      *
+     * @param now how much of what is left lies there
      * @param lots that lie there, where the lot is written down
      */
     public record Row(
@@ -245,6 +322,7 @@ public final class PickPages {
             String name,
             String unit,
             String left,
+            String now,
             String got,
             String lies,
             String missing,

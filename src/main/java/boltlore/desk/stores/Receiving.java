@@ -1,5 +1,6 @@
 package boltlore.desk.stores;
 
+import boltlore.desk.frame.Stretch;
 import java.util.List;
 
 /** Something that comes in. */
@@ -12,4 +13,4 @@ public record Receiving(
         String bin,
         boolean byLot,
         boolean bySerial,
-        List<DueIn> due) {}
+        Stretch<DueIn> due) {}

@@ -7,6 +7,7 @@ import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
 import boltlore.desk.frame.Room.Doors;
 import boltlore.desk.frame.Sentences;
+import boltlore.desk.frame.Stretch;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
@@ -15,9 +16,12 @@ import boltlore.trades.buying.ShopPlan;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** What all owed orders lack together, by the day on which it is needed and for whom. */
 public final class ShortPages {
+
+    private static final int MOST = 100;
 
     private final Workshop workshop;
     private final KitsAtHand kits;
@@ -43,22 +47,41 @@ public final class ShortPages {
                                 || row.orders().contains(of))
                         .toList()));
         return rows instanceof Outcome.Sound<List<Lacking>> sound
-                ? Answer.page("Short", "stores/short.jte", new AllShort(of, late, sound.value()))
+                ? Answer.page(
+                        "Short",
+                        "stores/short.jte",
+                        new AllShort(
+                                of,
+                                late,
+                                Stretch.of(
+                                        sound.value(),
+                                        call,
+                                        MOST,
+                                        "/stores/short?of=" + PickPages.coded(of) + (late ? "&late=yes" : ""))))
                 : new Answer.Missing(String.join(" ", Sentences.of(rows.faults())));
+    }
+
+    /** What all owed orders and service orders lack together; empty where there are none. */
+    static Outcome<Optional<ShopPlan>> plan(Reading reading, KitsAtHand kits, Workshop workshop, LocalDate today) {
+        return kits.owed(reading, today)
+                .then(owed -> Outcome.sound(
+                        owed.isEmpty() && reading.needs().afterShipping().isEmpty()
+                                ? Optional.empty()
+                                : Optional.of(ShopPlan.of(
+                                        owed, workshop.bench().catalogue(), PurchaseDesk.now(reading, owed, today)))));
     }
 
     /** First what is needed first; none where no order is owed. */
     public static Outcome<List<Lacking>> rows(Reading reading, KitsAtHand kits, Workshop workshop, LocalDate today) {
-        return kits.owed(reading, today).then(owed -> {
-            if (owed.isEmpty()) {
-                return Outcome.sound(List.of());
-            }
-            ShopPlan plan = ShopPlan.of(owed, workshop.bench().catalogue(), PurchaseDesk.now(reading, owed, today));
-            return Outcome.sound(plan.netting().planned().stream()
-                    .sorted(Comparator.comparingInt(PlannedReceipt::due).thenComparing(PlannedReceipt::item))
-                    .map(receipt -> row(plan, receipt))
-                    .toList());
-        });
+        return plan(reading, kits, workshop, today)
+                .then(plan -> Outcome.sound(plan.map(ShortPages::rows).orElseGet(List::of)));
+    }
+
+    private static List<Lacking> rows(ShopPlan plan) {
+        return plan.netting().planned().stream()
+                .sorted(Comparator.comparingInt(PlannedReceipt::due).thenComparing(PlannedReceipt::item))
+                .map(receipt -> row(plan, receipt))
+                .toList();
     }
 
     private static Lacking row(ShopPlan plan, PlannedReceipt receipt) {
@@ -76,7 +99,7 @@ public final class ShortPages {
     }
 
     /** What is short, or only what of it should have been begun. */
-    public record AllShort(String of, boolean late, List<Lacking> rows) {}
+    public record AllShort(String of, boolean late, Stretch<Lacking> rows) {}
 
     /**
      * A part that is short.

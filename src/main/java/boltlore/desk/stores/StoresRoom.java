@@ -1,6 +1,8 @@
 package boltlore.desk.stores;
 
+import boltlore.book.ChangeState;
 import boltlore.book.OrderState;
+import boltlore.book.db.Needs;
 import boltlore.book.db.Reading;
 import boltlore.book.orders.KitsAtHand;
 import boltlore.desk.frame.Answer;
@@ -8,9 +10,13 @@ import boltlore.desk.frame.Call;
 import boltlore.desk.frame.OrderRow;
 import boltlore.desk.frame.Role;
 import boltlore.desk.frame.Room;
+import boltlore.desk.frame.Stretch;
 import boltlore.desk.frame.Told;
 import boltlore.desk.frame.Workshop;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** The room that keeps parts: what lies where, what is short, what comes in and goes out. */
 public final class StoresRoom implements Room {
@@ -18,11 +24,15 @@ public final class StoresRoom implements Room {
     private static final List<OrderState> OWED =
             OrderState.ALL.stream().filter(OrderState::owed).toList();
 
+    private static final int MOST_DUE = 60;
+
     private final Workshop workshop;
     private final PickPages picking;
     private final LinePages lines;
     private final GoodsPages goods;
     private final ShortPages lacking;
+    private final PurchasePages purchases;
+    private final UndoPages undoing;
 
     public StoresRoom(Workshop workshop, KitsAtHand kits) {
         this.workshop = workshop;
@@ -30,6 +40,8 @@ public final class StoresRoom implements Room {
         this.lines = new LinePages(workshop, picking);
         this.goods = new GoodsPages(workshop);
         this.lacking = new ShortPages(workshop, kits);
+        this.purchases = new PurchasePages(workshop, kits);
+        this.undoing = new UndoPages(workshop, kits);
     }
 
     @Override
@@ -54,6 +66,8 @@ public final class StoresRoom implements Room {
         lines.open(doors);
         goods.open(doors);
         lacking.open(doors);
+        purchases.open(doors);
+        undoing.open(doors);
     }
 
     private Answer today(Call call) {
@@ -66,7 +80,25 @@ public final class StoresRoom implements Room {
                                 OrderRow.list(reading, OWED, call.today()).stream()
                                         .map(order -> toPick(reading, order))
                                         .toList(),
-                                DueIn.all(reading, call.today()))));
+                                afterShipping(reading),
+                                changes(reading),
+                                Stretch.of(DueIn.all(reading, call.today()), call, MOST_DUE, "/stores?"))));
+    }
+
+    /** What is sent after kits that have left. */
+    private static List<After> afterShipping(Reading reading) {
+        Map<String, Long> byOrder = reading.needs().afterShipping().stream()
+                .collect(Collectors.groupingBy(Needs.Open::order, TreeMap::new, Collectors.counting()));
+        return byOrder.entrySet().stream()
+                .map(each -> new After(each.getKey(), parts(Math.toIntExact(each.getValue()))))
+                .toList();
+    }
+
+    /** Accepted changes of which something may have to be undone. */
+    private static List<After> changes(Reading reading) {
+        return reading.changes().in(ChangeState.ACCEPTED).stream()
+                .map(change -> new After(change.order(), String.valueOf(change.number())))
+                .toList();
     }
 
     private static ToPick toPick(Reading reading, OrderRow order) {
@@ -86,7 +118,11 @@ public final class StoresRoom implements Room {
     }
 
     /** What the stores have to do. */
-    public record Today(List<String> told, List<ToPick> orders, List<DueIn> due) {}
+    public record Today(
+            List<String> told, List<ToPick> orders, List<After> after, List<After> changes, Stretch<DueIn> due) {}
+
+    /** An order that has left, and what is sent after it; or that is changed, and by which change. */
+    public record After(String order, String says) {}
 
     /**
      * An order that is owed.

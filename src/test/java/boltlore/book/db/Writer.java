@@ -16,13 +16,28 @@ import java.util.TreeMap;
  */
 public final class Writer {
 
+    private static final int TRIES = 10;
+
     private Writer() {}
 
     public static void main(String... words) {
         Place place = ((Outcome.Sound<Place>) Place.of(words[0], Map.of())).value();
-        try (Book book = ((Outcome.Sound<Book>) Book.openOrBegin(place)).value()) {
+        try (Book book = opened(place)) {
             for (int i = 1; ; i++) {
                 pair(book, words[1], words[1] + "-" + ProcessHandle.current().pid() + "-" + i);
+            }
+        }
+    }
+
+    /** On a machine that is busy with other things a server may let a desk wait for too long: it tries again, as people do. */
+    private static Book opened(Place place) {
+        for (int tried = 1; ; tried++) {
+            try {
+                return ((Outcome.Sound<Book>) Book.openOrBegin(place)).value();
+            } catch (BookLost busy) {
+                if (tried == TRIES) {
+                    throw busy;
+                }
             }
         }
     }

@@ -15,7 +15,7 @@ import java.util.concurrent.TimeUnit;
  * Workbooks as LibreOffice works them out: told to recalculate every formula when it opens a file, it saves what it
  * comes to.
  */
-final class Recalculated {
+public final class Recalculated {
 
     private static final String MISSING =
             "LibreOffice (soffice) is missing, and with it the check of the sheets' formulas."
@@ -33,7 +33,7 @@ final class Recalculated {
     private Recalculated() {}
 
     /** File name to recalculated file, for the files of a folder. */
-    static Map<String, byte[]> all(Path folder) throws IOException, InterruptedException {
+    public static Map<String, byte[]> all(Path folder) throws IOException, InterruptedException {
         Path profile = folder.resolve("profile");
         Files.createDirectories(profile.resolve("user"));
         Files.writeString(profile.resolve("user/registrymodifications.xcu"), ALWAYS);
