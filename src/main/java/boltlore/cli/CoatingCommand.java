@@ -66,7 +66,11 @@ final class CoatingCommand extends BookGroup {
     }
 
     /** Where they stand. */
-    @Command(name = "list", description = "List pieces in the coating shop, by finish, with how many stand where.")
+    @Command(
+            name = "list",
+            description =
+                    "List pieces in the coating shop, by finish, those of the orders that are due first before the others, with how"
+                            + " many stand where.")
     static final class Listed extends FrozenCommand {
 
         @Mixin

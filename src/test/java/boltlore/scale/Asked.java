@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * What several ways of working are asked of one family, the same of all: questions about a partial choice, over options,
@@ -75,14 +76,24 @@ record Asked(Family family, Map<Condition, Long> cents) {
                 .toList();
     }
 
-    /** A third of the options with values drawn by chance, which need not stand together. */
-    List<Choice> partial(Random random) {
+    /**
+     * A third of the options with values drawn by chance.
+     *
+     * @param fits whether choices stand together; what does not is drawn again
+     */
+    List<Choice> partial(Random random, Predicate<List<Choice>> fits) {
         List<Option> options = new ArrayList<>(family.options());
         Collections.shuffle(options, random);
-        return options.subList(0, options.size() / EACH_SETTLED).stream()
-                .map(option -> new Choice(
+        List<Choice> partial = new ArrayList<>();
+        for (Option option : options.subList(0, options.size() / EACH_SETTLED)) {
+            int drawn = partial.size();
+            do {
+                partial.subList(drawn, partial.size()).clear();
+                partial.add(new Choice(
                         option.name(),
-                        option.valueNames().get(random.nextInt(option.values().size()))))
-                .toList();
+                        option.valueNames().get(random.nextInt(option.values().size()))));
+            } while (!fits.test(partial));
+        }
+        return List.copyOf(partial);
     }
 }

@@ -24,7 +24,7 @@ import org.dhatim.fastexcel.reader.ReadableWorkbook;
  * A workbook that answers the four questions by formulas: a row a valid order with its cost, both ready made; beside them
  * whether the row keeps the choices that stand on the first sheet; on that sheet an answer by COUNTIFS a value, the
  * smallest cost, and the count. LibreOffice works it out. Its time is that of the formulas alone: what the same workbook
- * without them takes, LibreOffice's start and reading included, is not counted.
+ * without them takes, LibreOffice's start and reading included, is not counted; of two runs each the shorter counts.
  */
 final class FormulaWorkbook {
 
@@ -32,6 +32,7 @@ final class FormulaWorkbook {
     static final int MOST_ORDERS = (1 << 20) - 1;
 
     private static final String ORDERS = "orders";
+    private static final int RUNS = 2;
     private static final int CHOICES_ROW = 0;
     private static final int ANSWERS_ROW = 1;
 
@@ -55,9 +56,15 @@ final class FormulaWorkbook {
             throws IOException, InterruptedException {
         FormulaWorkbook workbook = new FormulaWorkbook(asked.family().options());
         all.each(List.of(), (values, cents) -> workbook.orders.add(new Valid(values, cents)));
-        double without = workbook.recalculated(partial, false, new ArrayList<>());
-        List<Answers> answers = new ArrayList<>();
-        double with = workbook.recalculated(partial, true, answers);
+        double without = Double.MAX_VALUE;
+        double with = Double.MAX_VALUE;
+        List<Answers> answers = List.of();
+        for (int i = 0; i < RUNS; i++) {
+            List<Answers> read = new ArrayList<>();
+            without = Math.min(without, workbook.recalculated(partial, false, read));
+            with = Math.min(with, workbook.recalculated(partial, true, read));
+            answers = read;
+        }
         return new Worked(answers, Math.max(0, with - without) / partial.size());
     }
 

@@ -22,7 +22,7 @@ import java.util.stream.Stream;
 /**
  * This program beside three general ways to do the same: nested loops, a general library for constraint problems, and a
  * workbook of formulas. On the demo's families and made-up ones of growing size, each is asked the same questions about the
- * same partial choices, drawn from a seed; answers that differ end the run. Prints a table, and draws it as
+ * same partial choices, drawn from a seed, half of which can be completed; answers that differ end the run. Prints a table, and draws it as
  * {@code side-by-side.svg} and {@code .png} in the folder that it is given.
  *
  * <p>Times are of answers alone: what is prepared once for a family (formulas, a diagram, a model, a table of orders) is not
@@ -73,7 +73,8 @@ public final class SideBySide {
     private static final List<Made> MADE =
             List.of(new Made(60, 6), new Made(300, 10), new Made(600, 20), new Made(1_000, 40), new Made(5_000, 150));
     private static final long SEED = 20261130;
-    private static final int ASKED = 5;
+    private static final int ASKED = 6;
+    private static final int ASKED_WORKBOOK = 2;
     private static final long LIMIT_MS = 10_000;
 
     private SideBySide() {}
@@ -115,15 +116,14 @@ public final class SideBySide {
     static Measured measure(Catalogue catalogue, String name, long limitMs) throws Exception {
         Family family = catalogue.family(name);
         Asked asked = Asked.of(catalogue, family);
-        Random random = new Random(SEED);
-        List<List<Choice>> partial =
-                Stream.generate(() -> asked.partial(random)).limit(ASKED).toList();
         Deadline deadline = Deadline.in(limitMs * 1_000_000, System::nanoTime);
         PlainEnumeration loops = new PlainEnumeration(asked, deadline);
         Map<Who, Asked.Way> ways = new EnumMap<>(Who.class);
         ways.put(Who.PROGRAM, new ThisProgram(asked, deadline));
         ways.put(Who.LOOPS, loops);
         ways.put(Who.SOLVER, new GeneralSolver(asked, limitMs));
+        List<List<Choice>> partial = partial(asked, ways.get(Who.PROGRAM));
+        ways.forEach((who, way) -> new Answered(deadline).ask(who, way, partial.get(0)));
         Answered answered = new Answered(deadline);
         for (List<Choice> kept : partial) {
             ways.forEach((who, way) -> answered.ask(who, way, kept));
@@ -133,13 +133,23 @@ public final class SideBySide {
         Object listed = answered.timed(() -> loops.count(List.of()), took -> {});
         if (listed != null && Long.parseLong(listed.toString()) <= FormulaWorkbook.MOST_ORDERS) {
             deadline.begin(Long.MAX_VALUE);
-            answered.workbook(FormulaWorkbook.work(asked, loops, partial), partial);
+            List<List<Choice>> some = partial.subList(0, ASKED_WORKBOOK);
+            answered.workbook(FormulaWorkbook.work(asked, loops, some), some);
         }
         return new Measured(
                 name + " (" + family.lines().count() + " lines)",
                 family.options().size(),
                 Objects.requireNonNullElse(orders, "not known").toString(),
                 answered.milliseconds);
+    }
+
+    /** Some by chance, which hardly ever stand together in a large family, and as many more that do. */
+    private static List<List<Choice>> partial(Asked asked, Asked.Way way) {
+        Random random = new Random(SEED);
+        return Stream.iterate(0, i -> i + 1)
+                .limit(ASKED)
+                .map(i -> asked.partial(random, i % 2 == 0 ? way::possible : kept -> true))
+                .toList();
     }
 
     /** Answers so far, compared, and the time they took. */

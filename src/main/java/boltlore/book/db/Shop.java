@@ -38,11 +38,15 @@ public final class Shop {
     public record KeptRecord(
             String order, long entry, String of, String content, boolean passed, List<String> findings) {}
 
-    /** Pieces by finish, then by their name; all states where none is named, all orders where none is. */
+    /**
+     * Pieces by finish, of each those first whose orders are due first, then by their name; all states where none is named, all
+     * orders where none is.
+     */
     public List<Piece> pieces(List<Coat> states, String order) {
         List<Coat> asked = states.isEmpty() ? List.of(Coat.values()) : states;
-        return handle.createQuery("select * from coat_piece where state in (<states>)"
-                        + " and (:order = '' or order_name = :order) order by finish, order_name, part, piece")
+        return handle.createQuery("select p.* from coat_piece p join customer_order o on o.name = p.order_name"
+                        + " where p.state in (<states>) and (:order = '' or p.order_name = :order) order by p.finish,"
+                        + " case when o.due = '' then 1 else 0 end, o.due, p.order_name, p.part, p.piece")
                 .bindList("states", asked.stream().map(Coat::written).toList())
                 .bind("order", order)
                 .map((row, context) -> piece(row))
