@@ -60,9 +60,9 @@ public record Branch(
          * The fuse at the end that feeds the branch.
          *
          * @param name of the fuse
-         * @param afterMm length in mm of conductor between what feeds it and the fuse
+         * @param afterMm length in mm of conductor between what feeds it and the fuse; null where nobody says
          */
-        public record Fuse(String name, int afterMm) {}
+        public record Fuse(String name, @Nullable Integer afterMm) {}
 
         /**
          * What protects a branch that is fed from its other end too.

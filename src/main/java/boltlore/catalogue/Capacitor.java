@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
  * Capacitance of one device on the DC link.
  *
  * @param microfarad between the two poles, in µF
+ * @param branch that feeds the device that it is built into, or null where nobody says
  * @param yNanofarad from both poles together to the chassis (Y capacitors), in nF, or null where it is not known
  */
 public record Capacitor(
@@ -14,4 +15,11 @@ public record Capacitor(
         String says,
         Condition when,
         BigDecimal microfarad,
-        @Nullable BigDecimal yNanofarad) {}
+        @Nullable BigDecimal yNanofarad,
+        @Nullable String branch) {
+
+    /** Of a device whose branch nobody says. */
+    public Capacitor(String name, String says, Condition when, BigDecimal microfarad, @Nullable BigDecimal yNanofarad) {
+        this(name, says, when, microfarad, yNanofarad, null);
+    }
+}

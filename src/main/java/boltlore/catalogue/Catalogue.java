@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param shipping how kits are packed and sent
  * @param capacity what each work centre can do, or null where the workshop has not written it down
  * @param stores how parts are kept
+ * @param house what it asks of every family
  */
 public record Catalogue(
         Workshop workshop,
@@ -25,7 +26,34 @@ public record Catalogue(
         @Nullable PriceBook prices,
         Shipping shipping,
         @Nullable Capacity capacity,
-        Stores stores) {
+        Stores stores,
+        HouseRules house) {
+
+    /** A catalogue of a workshop that asks nothing of its families. */
+    public Catalogue(
+            Workshop workshop,
+            Map<String, Finish> finishes,
+            Map<String, Material> materials,
+            Map<PartNumber, Part> parts,
+            Map<String, Family> families,
+            String revision,
+            @Nullable PriceBook prices,
+            Shipping shipping,
+            @Nullable Capacity capacity,
+            Stores stores) {
+        this(
+                workshop,
+                finishes,
+                materials,
+                parts,
+                families,
+                revision,
+                prices,
+                shipping,
+                capacity,
+                stores,
+                HouseRules.NONE);
+    }
 
     /** A catalogue that says nothing about its stores. */
     public Catalogue(
@@ -78,7 +106,8 @@ public record Catalogue(
                         prices,
                         shipping,
                         capacity,
-                        stores);
+                        stores,
+                        house);
     }
 
     /** The part that is current today where that one was once; itself where it is. Successors in a checked catalogue end. */

@@ -2,7 +2,9 @@ package boltlore.catalogue;
 
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -77,7 +79,27 @@ public record Driving(
             int mostRpm,
             @Nullable BigDecimal recuperationNm,
             List<Torque> curve,
-            String source) {}
+            String source) {
+
+        /** The most that its motor gives for seconds, in whole W: P = 2 π n T at each speed of the curve (mechanics of rotation). */
+        public BigDecimal peakWatts() {
+            return watts(Torque::peakNm);
+        }
+
+        /** The most that its motor gives for hours, in whole W. */
+        public BigDecimal continuousWatts() {
+            return watts(Torque::continuousNm);
+        }
+
+        private BigDecimal watts(Function<Torque, BigDecimal> torque) {
+            return curve.stream()
+                    .map(at -> torque.apply(at)
+                            .multiply(BigDecimal.valueOf(at.rpm()))
+                            .multiply(BigDecimal.valueOf(Math.PI / 30)))
+                    .reduce(BigDecimal.ZERO, BigDecimal::max)
+                    .setScale(0, RoundingMode.UP);
+        }
+    }
 
     /**
      * Torque of the motor's shaft at a speed, in Nm.

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param buses null where the family does not say how its buses are parted
  * @param capacitors what fills through the precharge resistor; all that belong to an order add up
  * @param branches cables with what they carry and the fuse ahead of them
+ * @param circuits of the 12 V network, each behind a blade fuse
  */
 public record Electrics(
         @Nullable Buses buses,
@@ -27,7 +28,40 @@ public record Electrics(
         List<PowerCable> cables,
         List<Branch> branches,
         List<PublicLead> leads,
-        List<Outlet> outlets) {
+        List<Outlet> outlets,
+        List<FusedCircuit> circuits) {
+
+    /** Of a family whose blade fuses are all in the base vehicle. */
+    public Electrics(
+            @Nullable Buses buses,
+            @Nullable LowVoltage lowVoltage,
+            @Nullable ElectricLimits limits,
+            List<Pack> packs,
+            List<OnBoardCharger> chargers,
+            List<InletWiring> inlets,
+            List<Capacitor> capacitors,
+            List<PrechargeResistor> resistors,
+            List<Fuse> fuses,
+            List<PowerCable> cables,
+            List<Branch> branches,
+            List<PublicLead> leads,
+            List<Outlet> outlets) {
+        this(
+                buses,
+                lowVoltage,
+                limits,
+                packs,
+                chargers,
+                inlets,
+                capacitors,
+                resistors,
+                fuses,
+                cables,
+                branches,
+                leads,
+                outlets,
+                List.of());
+    }
 
     /** Of a family that says nothing about its high-voltage system. */
     public static final Electrics NONE = new Electrics(

@@ -3,6 +3,7 @@ package boltlore.catalogue;
 import boltlore.measure.PositionName;
 import boltlore.measure.Wording;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A test of finished kits.
@@ -11,6 +12,7 @@ import java.util.List;
  * @param at positions at which it is made, one by one, where something stands there; empty: once for the kit
  * @param earthPoints whether it is made at every part with an earth point too
  * @param instrument name of an instrument of the same file
+ * @param bound of the workshop that its limit keeps, or null where nobody says which
  */
 public record KitTest(
         String name,
@@ -20,7 +22,21 @@ public record KitTest(
         boolean earthPoints,
         Wording method,
         String instrument,
-        Demand demand) {
+        Demand demand,
+        @Nullable String bound) {
+
+    /** Of which nobody says what bounds its limit. */
+    public KitTest(
+            String name,
+            Wording says,
+            Condition when,
+            List<PositionName> at,
+            boolean earthPoints,
+            Wording method,
+            String instrument,
+            Demand demand) {
+        this(name, says, when, at, earthPoints, method, instrument, demand, null);
+    }
 
     /** Whether it is made once for the whole kit, and not at each of some places. */
     public boolean once() {

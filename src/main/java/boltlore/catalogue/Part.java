@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param massKg mass of a leaf; null on an assembly, whose mass rolls up
  * @param leadDays calendar days from order or release to stock, its own step only
  * @param bin where it is picked; empty where it has none
+ * @param traits its kinds and what it is rated for
  * @param service when it is replaced; null where it lasts as long as the vehicle
  * @param upkeep its documents, its successor, its alternates
  */
@@ -40,6 +41,7 @@ public record Part(
         @Nullable Handed handed,
         List<Port> ports,
         List<String> cautions,
+        Traits traits,
         @Nullable Customs customs,
         @Nullable Transport transport,
         @Nullable Service service,
@@ -80,6 +82,7 @@ public record Part(
                 handed,
                 ports,
                 cautions,
+                traits,
                 customs,
                 transport,
                 service,

@@ -12,13 +12,20 @@ import org.jspecify.annotations.Nullable;
  * @param mates the parts that keep the interlock closed by being plugged in; empty where it takes no part in that
  * @param blank what closes it where nothing is joined, or null
  * @param joint what may be joined to it, or null where the catalogue only counts its mates
+ * @param shares another port of the part that has the same contacts; empty where it has its own
  */
 public record Port(
         String name,
         String kind,
         List<PartNumber> mates,
         @Nullable PartNumber blank,
-        @Nullable Joint joint) {
+        @Nullable Joint joint,
+        String shares) {
+
+    /** A port with contacts of its own. */
+    public Port(String name, String kind, List<PartNumber> mates, @Nullable PartNumber blank, @Nullable Joint joint) {
+        this(name, kind, mates, blank, joint, "");
+    }
 
     /** A connector of which only mates and blank are counted. */
     public Port(String name, String kind, List<PartNumber> mates, @Nullable PartNumber blank) {

@@ -178,6 +178,7 @@ final class GrownFamily {
                 it.handed(),
                 it.ports().stream().map(this::port).toList(),
                 it.cautions(),
+                it.traits(),
                 it.customs(),
                 it.transport(),
                 it.service(),

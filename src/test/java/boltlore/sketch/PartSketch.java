@@ -19,6 +19,7 @@ import boltlore.catalogue.Service;
 import boltlore.catalogue.Source;
 import boltlore.catalogue.Structure;
 import boltlore.catalogue.Tracked;
+import boltlore.catalogue.Traits;
 import boltlore.catalogue.Transport;
 import boltlore.catalogue.Upkeep;
 import boltlore.measure.PartNumber;
@@ -293,6 +294,7 @@ public final class PartSketch {
                 null,
                 ports,
                 cautions,
+                Traits.NONE,
                 customs,
                 transport,
                 service,

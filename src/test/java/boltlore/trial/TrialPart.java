@@ -14,6 +14,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Port;
 import boltlore.catalogue.Source;
 import boltlore.catalogue.Structure;
+import boltlore.catalogue.Traits;
 import boltlore.catalogue.Upkeep;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
@@ -167,6 +168,7 @@ public final class TrialPart {
                 handed,
                 List.copyOf(ports),
                 List.copyOf(cautions),
+                Traits.NONE,
                 null,
                 null,
                 null,

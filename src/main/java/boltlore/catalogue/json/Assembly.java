@@ -5,9 +5,11 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Caution;
 import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Companion;
+import boltlore.catalogue.Driving;
 import boltlore.catalogue.EffectivityScale;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Finish;
+import boltlore.catalogue.HouseRules;
 import boltlore.catalogue.Market;
 import boltlore.catalogue.Material;
 import boltlore.catalogue.Part;
@@ -69,7 +71,8 @@ final class Assembly {
                 prices.orElse(null),
                 shipping(),
                 capacity(),
-                stores());
+                stores(),
+                house());
     }
 
     private List<EffectivityScale> scales(String family, String folder) {
@@ -115,6 +118,13 @@ final class Assembly {
                 .orElse(Stores.NONE);
     }
 
+    private HouseRules house() {
+        return trees.under(CatalogueFolder.HOUSE).stream()
+                .findFirst()
+                .map(path -> file(path, "house", new HouseFile(reading)::read))
+                .orElse(HouseRules.NONE);
+    }
+
     private Family family(String name, Workshop workshop) {
         String folder = "families/" + name + "/";
         Reading inFamily = reading.in(name, scales(name, folder));
@@ -124,6 +134,7 @@ final class Assembly {
                 .flatMap(path -> file(path, "kit", new KitFile(inFamily)::read).stream())
                 .toList();
         List<Companion> companions = file(folder + "companions.json", "companions", new CompanionsFile(inFamily)::read);
+        Driving driving = file(folder + "driving.json", "driving", new DrivingFile(inFamily)::read);
         return new Family(
                 head.name(),
                 head.says(),
@@ -136,11 +147,11 @@ final class Assembly {
                 companions,
                 head.accepted(),
                 file(folder + "weights.json", "weights", new WeightsFile(inFamily)::read),
-                file(folder + "electrics.json", "electrics", new ElectricsFile(inFamily)::read),
+                file(folder + "electrics.json", "electrics", new ElectricsFile(inFamily, driving.driveUnits())::read),
                 file(folder + "tests.json", "tests", new TestsFile(inFamily)::read),
                 file(folder + "joints.json", "joints", new JointsFile(inFamily)::read),
                 file(folder + "fits.json", "fits", new FitsFile(inFamily)::read),
-                file(folder + "driving.json", "driving", new DrivingFile(inFamily)::read),
+                driving,
                 head.measures());
     }
 

@@ -3,6 +3,7 @@ package boltlore.catalogue.json;
 import boltlore.catalogue.Branch;
 import boltlore.catalogue.Branch.FedBy;
 import boltlore.catalogue.Branch.Protection;
+import boltlore.catalogue.Driving;
 import boltlore.catalogue.Feeds;
 import boltlore.json.Allowed;
 import boltlore.json.KeyRule;
@@ -62,10 +63,12 @@ final class BranchReading {
 
     private final Reading reading;
     private final ConditionReading overOptions;
+    private final List<Driving.DriveUnit> driveUnits;
 
-    BranchReading(Reading reading, ConditionReading overOptions) {
+    BranchReading(Reading reading, ConditionReading overOptions, List<Driving.DriveUnit> driveUnits) {
         this.reading = reading;
         this.overOptions = overOptions;
+        this.driveUnits = driveUnits;
     }
 
     Branch branch(ObjectReader reader) {
@@ -123,7 +126,7 @@ final class BranchReading {
         String fuse = reading.findMentioned(reader, "fuse", Kind.FUSE);
         Integer afterMm = reader.findWhole("fuseAfterMm", 0, MOST_MM);
         return new Protection(
-                fuse == null ? null : new Protection.Fuse(fuse, afterMm == null ? 0 : afterMm),
+                fuse == null ? null : new Protection.Fuse(fuse, afterMm),
                 reader.findObject("farEnd", this::farEnd).orElse(null),
                 Reading.textOrNone(reader, "limitedBy"));
     }
@@ -134,7 +137,7 @@ final class BranchReading {
     }
 
     private Feeds feeds(ObjectReader reader) {
-        reader.oneWay("watts efficiencyPercent", "branches", "chosen");
+        reader.oneWay("watts efficiencyPercent", "driveUnit efficiencyPercent", "branches", "chosen");
         Feeds.Device device = device(reader);
         List<String> names = reading.findAllMentioned(reader, "branches", Kind.BRANCH);
         BigDecimal share = shareOrAll(reader, "share");
@@ -152,7 +155,11 @@ final class BranchReading {
         return chosen == null ? device : chosen;
     }
 
-    private static Feeds.Device device(ObjectReader reader) {
+    private Feeds.Device device(ObjectReader reader) {
+        Feeds.Device driven = driven(reader);
+        if (driven != null) {
+            return driven;
+        }
         BigDecimal watts = orOne(reader.findDecimal("watts", WATTS));
         BigDecimal continuous = reader.findDecimal("continuousWatts", WATTS);
         if (continuous != null && reader.has("watts") && continuous.compareTo(watts) > 0) {
@@ -164,6 +171,28 @@ final class BranchReading {
                 continuous == null ? watts : continuous,
                 orOne(reader.findDecimal("efficiencyPercent", PackReading.PERCENT)),
                 reader.findDecimal("atVolts", PackReading.VOLTS));
+    }
+
+    /** What a drive unit takes, from its curve in driving.json: one figure for both files. */
+    private Feeds.@Nullable Device driven(ObjectReader reader) {
+        String part = reading.findMentioned(reader, "driveUnit", Kind.PART);
+        if (part == null) {
+            return null;
+        }
+        BigDecimal percent = orOne(reader.findDecimal("efficiencyPercent", PackReading.PERCENT));
+        Driving.DriveUnit unit = driveUnits.stream()
+                .filter(each -> each.part().text().equals(part))
+                .findFirst()
+                .orElse(null);
+        if (unit == null) {
+            reader.faultAt(
+                    "driveUnit",
+                    "drive unit '" + part + "'",
+                    "a drive unit with its curve in driving.json",
+                    "Add it there, or say 'watts' here.");
+            return new Feeds.Device(BigDecimal.ONE, BigDecimal.ONE, percent, null);
+        }
+        return new Feeds.Device(unit.peakWatts(), unit.continuousWatts(), percent, null);
     }
 
     private static BigDecimal orOne(@Nullable BigDecimal number) {

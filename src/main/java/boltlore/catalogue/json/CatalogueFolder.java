@@ -24,11 +24,13 @@ final class CatalogueFolder {
     static final String SHIPPING = "workshop/shipping.json";
     static final String CAPACITY = "workshop/capacity.json";
     static final String STORES = "workshop/stores.json";
+    static final String HOUSE = "workshop/house.json";
     static final String FINISHES = "finishes.json";
     static final String MATERIALS = "materials.json";
 
     private static final List<String> SINGLE = List.of(
-            WORKSHOP, MARKETS, COATING, CAUTIONS, DEFAULTS, PRICING, SHIPPING, CAPACITY, STORES, FINISHES, MATERIALS);
+            WORKSHOP, MARKETS, COATING, CAUTIONS, DEFAULTS, PRICING, SHIPPING, CAPACITY, STORES, HOUSE, FINISHES,
+            MATERIALS);
     private static final List<String> NOT_CATALOGUE = List.of("orders", "remnants", "schema", "lists");
     private static final List<String> FAMILY = List.of(
             "family.json",

@@ -2,9 +2,11 @@ package boltlore.catalogue.json;
 
 import boltlore.catalogue.Buses;
 import boltlore.catalogue.Capacitor;
+import boltlore.catalogue.Driving;
 import boltlore.catalogue.ElectricLimits;
 import boltlore.catalogue.Electrics;
 import boltlore.catalogue.Fuse;
+import boltlore.catalogue.FusedCircuit;
 import boltlore.catalogue.LowVoltage;
 import boltlore.catalogue.Outlet;
 import boltlore.catalogue.PowerCable;
@@ -13,6 +15,8 @@ import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.measure.PartNumber;
+import boltlore.measure.PositionName;
+import java.util.List;
 
 /** families/…/electrics.json: pack, charger, inlet, DC link, fuses and cables of the power wiring. */
 final class ElectricsFile {
@@ -44,11 +48,11 @@ final class ElectricsFile {
     private final PackReading packs;
     private final BranchReading branches;
 
-    ElectricsFile(Reading reading) {
+    ElectricsFile(Reading reading, List<Driving.DriveUnit> driveUnits) {
         this.reading = reading;
         this.overOptions = new ConditionReading(reading, ConditionReading.Over.OPTIONS);
         this.packs = new PackReading(reading);
-        this.branches = new BranchReading(reading, overOptions);
+        this.branches = new BranchReading(reading, overOptions, driveUnits);
     }
 
     Electrics read(ObjectReader reader) {
@@ -65,7 +69,8 @@ final class ElectricsFile {
                 reader.findObjects("cables", this::cable),
                 reader.findObjects("branches", branches::branch),
                 reader.findObjects("publicLeads", this::lead),
-                reader.findObjects("outlets", this::outlet));
+                reader.findObjects("outlets", this::outlet),
+                reader.findObjects("circuits", this::circuit));
     }
 
     private Capacitor capacitor(ObjectReader reader) {
@@ -74,7 +79,8 @@ final class ElectricsFile {
                 reader.text("says"),
                 overOptions.orAlways(reader, "when"),
                 reader.decimal("microfarad", MICROFARAD),
-                reader.findDecimal("yNanofarad", NANOFARAD));
+                reader.findDecimal("yNanofarad", NANOFARAD),
+                reading.findMentioned(reader, "branch", Kind.BRANCH));
     }
 
     private LowVoltage lowVoltage(ObjectReader reader) {
@@ -130,6 +136,17 @@ final class ElectricsFile {
                 reader.decimal("amps", PackReading.AMPS),
                 reader.text("assumed"),
                 reader.decimal("kFactor", K_FACTOR));
+    }
+
+    private FusedCircuit circuit(ObjectReader reader) {
+        return new FusedCircuit(
+                reading.named(reader, "circuit", Kind.FUSED_CIRCUIT),
+                reader.text("says"),
+                overOptions.orAlways(reader, "when"),
+                new PositionName(reading.mentioned(reader, "position", Kind.POSITION)),
+                reader.decimal("loadAmps", PackReading.AMPS),
+                reader.decimal("wireMm2", MM2),
+                reader.decimal("wireAmps", PackReading.AMPS));
     }
 
     private Outlet outlet(ObjectReader reader) {

@@ -31,7 +31,7 @@ final class FitReading {
     private static final int ONE_PHASE = 1;
     private static final int THREE_PHASES = 3;
 
-    private static final TextShape THREAD = new TextShape(
+    static final TextShape THREAD = new TextShape(
             text -> ThreadName.of(text).isPresent(),
             ThreadName.EXPECTED + ", whose threads to the inch are those of its size",
             "^(M[0-9.]+(x[0-9.]+)?|#?[0-9/ -]+-[0-9.]+( (UNC|UNF|NPT|BSPP))?|[0-9/ ]+ BSPP|(G|R|Rp|Rc) ?[0-9][0-9/ ]*( [AB])?)$",

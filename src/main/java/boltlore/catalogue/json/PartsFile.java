@@ -90,6 +90,7 @@ final class PartsFile {
                 handed(reader),
                 reader.findObjects("ports", this::port),
                 reading.findAllMentioned(reader, "cautions", Kind.CAUTION),
+                HouseFile.traits(reading, reader),
                 reader.findObject("customs", PartsFile::customs).orElse(null),
                 reader.findObject("transport", PartsFile::transport).orElse(null),
                 reader.findObject("service", this::service).orElse(null),
@@ -184,7 +185,13 @@ final class PartsFile {
             return new PartNumber(part);
         });
         String blank = reading.findMentioned(reader, "blank", Kind.PART);
-        return new Port(name, kind, mates, blank == null ? null : new PartNumber(blank), FitReading.joint(reader));
+        return new Port(
+                name,
+                kind,
+                mates,
+                blank == null ? null : new PartNumber(blank),
+                FitReading.joint(reader),
+                reader.findText("shares", TextShape.NAME).orElse(""));
     }
 
     private static Customs customs(ObjectReader reader) {

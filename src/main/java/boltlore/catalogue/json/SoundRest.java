@@ -61,7 +61,8 @@ final class SoundRest {
                 catalogue.prices(),
                 catalogue.shipping(),
                 catalogue.capacity(),
-                catalogue.stores());
+                catalogue.stores(),
+                catalogue.house());
         return new PartlyRead(whole, rest, faulty(parts.values()), workshopKnown);
     }
 

@@ -20,10 +20,10 @@ import org.jspecify.annotations.Nullable;
 /** families/…/tests.json: how finished kits are tested, and which labels and manual sections go with them. */
 final class TestsFile {
 
-    private static final Range SHOWN = Range.between(-1_000_000_000, 1_000_000_000);
+    static final Range SHOWN = Range.between(-1_000_000_000, 1_000_000_000);
 
     /** Those of the rules, and what else is read in a workshop. */
-    private static final Allowed<String> UNITS = Allowed.of(Stream.concat(
+    static final Allowed<String> UNITS = Allowed.of(Stream.concat(
                     Arrays.stream(LimitRule.values()).map(LimitRule::unit),
                     Stream.of("kohm", "s", "min", "mbar", "bar", "degC", "l/min", "g", "mm"))
             .distinct()
@@ -99,7 +99,8 @@ final class TestsFile {
                 reader.truth("earthPoints", false),
                 reading.wording(reader, "method"),
                 reading.mentioned(reader, "with", Kind.INSTRUMENT),
-                reader.object("limit", demands::read));
+                reader.object("limit", demands::read),
+                reading.findMentioned(reader, "bound", Kind.BOUND));
         return reading.sources().put(test, reader.spot());
     }
 

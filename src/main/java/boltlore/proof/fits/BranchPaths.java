@@ -25,6 +25,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What electrics.json says of a branch against the energy paths of fits.json that go through its cable: what feeds it, and
@@ -79,7 +80,7 @@ final class BranchPaths {
                         "carries",
                         carries));
         if (feeds instanceof Feeds.Device device && way.next().isEmpty()) {
-            driveUnit(way, device);
+            drawn(way, device);
             behindDevice(way, device);
         }
     }
@@ -201,23 +202,53 @@ final class BranchPaths {
         return wrong ? Optional.of(carries) : Optional.empty();
     }
 
-    /** A motor draws what its torque takes at each speed: P = 2 π n T (mechanics of rotation). */
-    private void driveUnit(Way way, Feeds.Device device) {
+    /** A motor draws what its torque takes at each speed, any other device what its maker rates it for. */
+    private void drawn(Way way, Feeds.Device device) {
         for (Line line : kit.kit().position(way.ends()).lines()) {
-            kit.family().driving().driveUnits().stream()
-                    .filter(unit -> unit.part().equals(line.part()))
-                    .map(BranchPaths::peakWatts)
-                    .filter(watts -> device.watts().compareTo(watts.multiply(ROUNDED)) < 0)
-                    .forEach(watts -> power(way, device, line, watts));
+            Optional<Driving.DriveUnit> unit = kit.family().driving().driveUnits().stream()
+                    .filter(each -> each.part().equals(line.part()))
+                    .findFirst();
+            BigDecimal rated = unit.map(Driving.DriveUnit::peakWatts).orElse(rated(line));
+            if (rated != null) {
+                figure(way, line, device, rated);
+            }
+            unit.map(Driving.DriveUnit::continuousWatts)
+                    .filter(hours -> !about(device.continuousWatts(), hours))
+                    .ifPresent(hours -> unlike(way, line, device.continuousWatts(), hours, 1));
         }
     }
 
-    private static BigDecimal peakWatts(Driving.DriveUnit unit) {
-        return unit.curve().stream()
-                .map(torque -> torque.peakNm()
-                        .multiply(BigDecimal.valueOf(torque.rpm()))
-                        .multiply(BigDecimal.valueOf(Math.PI / 30)))
-                .reduce(BigDecimal.ZERO, BigDecimal::max);
+    private @Nullable BigDecimal rated(Line line) {
+        return kit.catalogue().part(line.part()).traits().ratedWatts();
+    }
+
+    /** Too little gives a cable and a fuse too small, too much a fuse that a fault may not blow. */
+    private void figure(Way way, Line line, Feeds.Device device, BigDecimal rated) {
+        if (device.watts().compareTo(rated.multiply(ROUNDED)) < 0) {
+            power(way, device, line, rated);
+        } else if (!about(device.watts(), rated)) {
+            unlike(way, line, device.watts(), rated, 0);
+        }
+    }
+
+    private static boolean about(BigDecimal said, BigDecimal rated) {
+        return said.compareTo(rated.multiply(ROUNDED)) >= 0 && rated.compareTo(said.multiply(ROUNDED)) >= 0;
+    }
+
+    private void unlike(Way way, Line line, BigDecimal said, BigDecimal rated, int hours) {
+        add(
+                FitFinding.BRANCH_POWER_UNLIKE,
+                way,
+                line.part().text() + (hours == 1 ? ", for hours" : ""),
+                All.of(way.when(), kit.kit().in(line.name())),
+                "watts",
+                plain(said),
+                "hours",
+                hours,
+                "part",
+                BoxContents.named(kit, line.part()),
+                "rated",
+                new BigDecimal(Digits.upTo(rated, 0)));
     }
 
     /** What changes one current into another gives no more than it draws. */
@@ -225,10 +256,18 @@ final class BranchPaths {
         for (Way out : ways) {
             if (out.flow() != way.flow()
                     && out.begins().equals(way.ends())
-                    && out.branch().feeds() instanceof Feeds.Device given
-                    && given.watts().compareTo(device.watts()) > 0) {
-                kit.kit().position(way.ends()).lines().forEach(line -> power(way, device, line, given.watts()));
+                    && out.branch().feeds() instanceof Feeds.Device given) {
+                kit.kit().position(way.ends()).lines().forEach(line -> between(way, device, out, given, line));
             }
+        }
+    }
+
+    private void between(Way way, Feeds.Device drawn, Way out, Feeds.Device given, Line line) {
+        BigDecimal rated = rated(line);
+        if (given.watts().compareTo(drawn.watts()) > 0) {
+            power(way, drawn, line, given.watts());
+        } else if (rated != null && !about(given.watts(), rated)) {
+            unlike(out, line, given.watts(), rated, 0);
         }
     }
 

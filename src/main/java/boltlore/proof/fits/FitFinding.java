@@ -66,6 +66,16 @@ public enum FitFinding implements Kind {
     BRANCH_SHARE_TOO_SMALL("branch against its path", STOP),
     /** {branch} is reckoned with {watts}, and {part} behind it takes {least} W. */
     BRANCH_POWER_TOO_SMALL("branch against its path", STOP),
+    /** {branch} is reckoned with {watts}, and {part} on it is rated for {rated} W; {hours}: 0 at most, 1 for hours. */
+    BRANCH_POWER_UNLIKE("branch against its path", STOP),
+    /** The fuse of {amps} in {part} lets through more than the {wire} A of the wire of {circuit}. */
+    BLADE_FUSE_ABOVE_WIRE("blade fuse against its circuit", STOP),
+    /** The fuse of {amps} in {part} blows at the {load} A of {circuit}, of which it bears {bears} for hours. */
+    BLADE_FUSE_BELOW_LOAD("blade fuse against its circuit", STOP),
+    /** No circuit of electrics.json is about the blade fuse {part}. */
+    BLADE_FUSE_WITHOUT_CIRCUIT("blade fuse against its circuit", STOP),
+    /** {circuit} is there, and no part with a rating stands at {position}. */
+    CIRCUIT_WITHOUT_FUSE("blade fuse against its circuit", STOP),
     /** A cable stands at {position} that no branch is about. */
     CABLE_WITHOUT_BRANCH("cable without its branch", STOP),
     /** Two branches are about the cable at {position}. */
@@ -86,6 +96,8 @@ public enum FitFinding implements Kind {
     FLOWS_BACKWARDS("flows backwards", STOP),
     /** {part} is made for {option} {values}, and stands in other orders. */
     MADE_FOR_ANOTHER("made for another vehicle", STOP),
+    /** Something of the kind {with} is in the kit, and nothing of {kind}, which must go with it: {because} ({source}). */
+    NEEDED_KIND_MISSING("what every vehicle needs is missing", STOP),
     /** Inside another: {part}, {port}, {flow}, {kind}, {half} (0 male, 1 female). */
     PORT("port", NOTE),
     /** Inside another: the same of a hose or spigot, with {bore} in mm. */

@@ -46,6 +46,13 @@ public final class FitKinds {
                     "Correct 'fedBy' or 'feeds' of the branch in electrics.json, or the path in fits.json.",
                     BranchPaths::findings),
             new FitStatements(
+                    "blade fuse against its circuit",
+                    Severity.STOP,
+                    "Every blade fuse bears its load and protects its wire.",
+                    "Fit the fuse that goes with load and wire, or correct the circuit in electrics.json, or 'ratedAmps' of"
+                            + " the part.",
+                    BladeFuses::findings),
+            new FitStatements(
                     "cable without its branch",
                     Severity.STOP,
                     "Every power cable has exactly one branch of electrics.json in each order.",
@@ -147,7 +154,14 @@ public final class FitKinds {
                     Severity.STOP,
                     "Every part stands only in orders that it is made for.",
                     "Exchange the parts of the lines, or correct their conditions or 'madeFor' in the part master.",
-                    MadeFor::findings));
+                    MadeFor::findings),
+            new FitStatements(
+                    "what every vehicle needs is missing",
+                    Severity.STOP,
+                    "Every vehicle has what house.json asks of all of them.",
+                    "Fit one for these orders: add a line, or widen its condition and that of its position. Whether the"
+                            + " house may go without is for whoever answers for the vehicle's safety, in house.json.",
+                    NeededKinds::findings));
 
     private FitKinds() {}
 

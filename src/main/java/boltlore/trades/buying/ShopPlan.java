@@ -78,7 +78,8 @@ public record ShopPlan(
                 today.prices(),
                 today.shipping(),
                 today.capacity(),
-                today.stores());
+                today.stores(),
+                today.house());
     }
 
     private static Netting net(List<OrderNeeds> orders, StoresNow stores, Catalogue catalogue) {

@@ -143,7 +143,7 @@ public final class BranchChecker {
 
     private void distance(Protection.@Nullable Fuse ahead) {
         ElectricLimits limits = electrics.limits();
-        if (ahead != null && limits != null && limits.unfusedMm() != null) {
+        if (ahead != null && ahead.afterMm() != null && limits != null && limits.unfusedMm() != null) {
             compare(
                     BigDecimal.valueOf(ahead.afterMm()),
                     BigDecimal.valueOf(limits.unfusedMm()),

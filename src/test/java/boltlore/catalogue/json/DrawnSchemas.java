@@ -53,11 +53,12 @@ final class DrawnSchemas {
         draw("companions", new CompanionsFile(reading)::read);
         draw("defaults", reader -> Defaults.read(reader, reading));
         draw("driving", new DrivingFile(reading)::read);
-        draw("electrics", new ElectricsFile(reading)::read);
+        draw("electrics", new ElectricsFile(reading, java.util.List.of())::read);
         draw("family", reader -> new FamilyFile(reading, workshop).read(reader, "cart"));
         draw("finishes", new FinishesFile(reading, BigDecimal.TEN)::read);
         draw("fits", new FitsFile(reading)::read);
         draw("joints", new JointsFile(reading)::read);
+        draw("house", new HouseFile(reading)::read);
         draw("kit", new KitFile(reading)::read);
         draw("markets", reader -> {
             new MarketsFile(reading).markets(reader);

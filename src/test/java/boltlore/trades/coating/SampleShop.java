@@ -21,6 +21,7 @@ import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.Source;
 import boltlore.catalogue.Structure;
 import boltlore.catalogue.TooLarge;
+import boltlore.catalogue.Traits;
 import boltlore.catalogue.Upkeep;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
@@ -172,6 +173,7 @@ public final class SampleShop {
                 null,
                 List.of(),
                 List.of(),
+                Traits.NONE,
                 null,
                 null,
                 null,

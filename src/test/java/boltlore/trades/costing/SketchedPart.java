@@ -11,6 +11,7 @@ import boltlore.catalogue.Operation;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
 import boltlore.catalogue.Structure;
+import boltlore.catalogue.Traits;
 import boltlore.catalogue.Upkeep;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
@@ -128,6 +129,7 @@ public final class SketchedPart {
                 null,
                 List.of(),
                 List.of(),
+                Traits.NONE,
                 customs,
                 null,
                 null,

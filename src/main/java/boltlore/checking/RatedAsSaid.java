@@ -1,0 +1,161 @@
+package boltlore.checking;
+
+import boltlore.catalogue.Branch;
+import boltlore.catalogue.Capacitor;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Feeds;
+import boltlore.catalogue.Fuse;
+import boltlore.catalogue.Pack;
+import boltlore.catalogue.Part;
+import boltlore.catalogue.Supply;
+import boltlore.catalogue.Transport;
+import boltlore.measure.Digits;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** A rating is that of the name, and of a size that such a thing has: with a decimal point that slipped all else comes out well. */
+final class RatedAsSaid {
+
+    /** Rated currents of outlets and breakers in A (IEC 60309-1, IEC 60898-1, NEMA WD 6; from memory). */
+    private static final Set<Integer> SUPPLY_AMPS =
+            Set.of(6, 8, 10, 13, 15, 16, 20, 24, 25, 30, 32, 40, 48, 50, 60, 63, 80, 100, 125);
+
+    /** Lithium modules with their case, in Wh/kg: common practice, no source. */
+    private static final BigDecimal LEAST_WH_PER_KG = BigDecimal.valueOf(60);
+
+    private static final BigDecimal MOST_WH_PER_KG = BigDecimal.valueOf(300);
+
+    /** On the link, for each kW of a device at some 400 V, in µF: common practice, no source. */
+    private static final BigDecimal LEAST_UF_PER_KW = BigDecimal.valueOf(5);
+
+    private static final BigDecimal MOST_UF_PER_KW = BigDecimal.valueOf(50);
+
+    private static final Pattern AMPS = Pattern.compile("(?<![0-9.,])([0-9]+(?:[.,][0-9]+)?)[ \u00a0]A(?![a-z])");
+    private static final Pattern KILOWATTS = Pattern.compile("(?<![0-9.,])([0-9]+(?:[.,][0-9]+)?)[ \u00a0]kW");
+    private static final BigDecimal THOUSAND = BigDecimal.valueOf(1_000);
+
+    private final List<Remark> found = new ArrayList<>();
+
+    private RatedAsSaid() {}
+
+    static Stream<Remark> remarks(Catalogue catalogue) {
+        RatedAsSaid rated = new RatedAsSaid();
+        catalogue.parts().values().forEach(rated::part);
+        catalogue.workshop().supplies().values().forEach(rated::supply);
+        catalogue.families().values().forEach(family -> rated.family(catalogue, family));
+        return rated.found.stream();
+    }
+
+    private void part(Part part) {
+        part.name().byLanguage().forEach((language, name) -> {
+            said(Said.part(part), "ratedAmps", part.traits().ratedAmps(), AMPS, BigDecimal.ONE, "A", name);
+            said(Said.part(part), "ratedWatts", part.traits().ratedWatts(), KILOWATTS, THOUSAND, "W", name);
+        });
+        Transport transport = part.transport();
+        BigDecimal mass = part.massKg();
+        if (transport != null && transport.wattHours() != null && mass != null && mass.signum() > 0) {
+            BigDecimal density = transport.wattHours().divide(mass, MathContext.DECIMAL32);
+            between(
+                    Said.part(part),
+                    Digits.plain(transport.wattHours()) + " Wh in " + Said.kg(mass) + ": " + Digits.upTo(density, 1)
+                            + " Wh/kg",
+                    density,
+                    LEAST_WH_PER_KG,
+                    MOST_WH_PER_KG,
+                    "Wh/kg, as lithium modules have it (common practice)");
+        }
+    }
+
+    private void supply(Supply supply) {
+        BigDecimal amps = supply.facts().amps();
+        String about = "supply " + supply.name();
+        said(about, "amps", amps, AMPS, BigDecimal.ONE, "A", supply.says());
+        if (amps != null && SUPPLY_AMPS.stream().noneMatch(usual -> amps.compareTo(BigDecimal.valueOf(usual)) == 0)) {
+            add(about, "'amps' " + Digits.plain(amps), "a rated current of outlets or breakers, 125 A at most");
+        }
+    }
+
+    private void family(Catalogue catalogue, Family family) {
+        String of = " " + family.name() + "/";
+        for (Fuse fuse : family.electrics().fuses()) {
+            Part part = catalogue.part(fuse.part());
+            said("fuse" + of + fuse.name(), "amps", fuse.amps(), AMPS, BigDecimal.ONE, "A", fuse.says());
+            BigDecimal rated = part.traits().ratedAmps();
+            if (rated != null && rated.compareTo(fuse.amps()) != 0) {
+                add(
+                        "fuse" + of + fuse.name(),
+                        "'amps' " + Digits.plain(fuse.amps()),
+                        Digits.plain(rated) + " A, the 'ratedAmps' of part " + part.number());
+            }
+        }
+        for (Capacitor capacitor : family.electrics().capacitors()) {
+            family.electrics().branches().stream()
+                    .filter(branch -> branch.name().equals(capacitor.branch()))
+                    .forEach(branch -> capacitor("capacitor" + of + capacitor.name(), capacitor, family, branch));
+        }
+    }
+
+    private void capacitor(String about, Capacitor capacitor, Family family, Branch branch) {
+        BigDecimal watts = watts(family, branch);
+        if (watts.signum() > 0) {
+            BigDecimal each = capacitor.microfarad().multiply(THOUSAND).divide(watts, MathContext.DECIMAL32);
+            between(
+                    about,
+                    "'microfarad' " + Digits.plain(capacitor.microfarad()) + " in a device of " + Digits.plain(watts)
+                            + " W",
+                    each,
+                    LEAST_UF_PER_KW,
+                    MOST_UF_PER_KW,
+                    "µF for each kW (common practice)");
+        }
+    }
+
+    /** What the device behind a branch takes, or about what its declared current brings at the pack's highest voltage. */
+    private static BigDecimal watts(Family family, Branch branch) {
+        if (branch.feeds() instanceof Feeds.Device device) {
+            return device.watts();
+        }
+        BigDecimal volts =
+                family.electrics().packs().stream().map(Pack::highestVolts).reduce(BigDecimal.ZERO, BigDecimal::max);
+        return branch.loadAmps() == null ? BigDecimal.ZERO : branch.loadAmps().multiply(volts);
+    }
+
+    private void between(String about, String what, BigDecimal figure, BigDecimal least, BigDecimal most, String unit) {
+        if (figure.compareTo(least) < 0 || figure.compareTo(most) > 0) {
+            add(about, what, "from " + Digits.plain(least) + " to " + Digits.plain(most) + " " + unit);
+        }
+    }
+
+    private void said(
+            String about,
+            String key,
+            @Nullable BigDecimal figure,
+            Pattern pattern,
+            BigDecimal times,
+            String unit,
+            String name) {
+        Matcher matcher = pattern.matcher(name);
+        if (figure != null && matcher.find()) {
+            BigDecimal said = new BigDecimal(matcher.group(1).replace(',', '.')).multiply(times);
+            if (said.compareTo(figure) != 0) {
+                add(
+                        about,
+                        "'" + key + "' " + Digits.plain(figure) + " of '" + name + "'",
+                        Digits.plain(said) + " " + unit + ", as the name says");
+            }
+        }
+    }
+
+    private void add(String about, String what, String expected) {
+        found.add(new Remark(
+                about, Check.RATING, what, expected, "Take it from the maker's data sheet, and mend figure or name"));
+    }
+}
