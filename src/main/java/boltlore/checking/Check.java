@@ -79,6 +79,18 @@ public enum Check {
     NO_CENTRE("work without a work centre"),
     OVEN_DAY("oven's day in two lengths"),
     DRAWING_ISSUE("drawing in two issues"),
+    UNUSUAL("figure far outside what is usual"),
+    PRICE_UNLIKE("price unlike its kind"),
+    LEAD_UNLIKE("lead time unlike its kind"),
+    MADE_COST("cost of a made part against its work"),
+    BLANK("blank against the part"),
+    JOINT_FIGURE("figure of a joint that cannot be"),
+    MOUNT_FIGURE("bolts of a mount unlike its joint"),
+    AXLE_LIMITS("axle limits against the gross mass"),
+    CRATE_FIGURE("crate that cannot be"),
+    EXCHANGE_RATE("exchange rate that cannot be"),
+    BAR_PRICE("bars of one stock at two prices"),
+    COUNT_OPEN("number that follows from nothing"),
     TRANSLATION("not translated");
 
     private final String written;

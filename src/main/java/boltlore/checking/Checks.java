@@ -65,6 +65,12 @@ public final class Checks {
             CountsSaid::remarks,
             StationsPlausible::remarks,
             ShopPlausible::remarks,
+            UsualFigures::remarks,
+            SiblingFigures::remarks,
+            MadeFigures::remarks,
+            JointFigures::remarks,
+            VehicleLimits::remarks,
+            TradeFigures::remarks,
             Translations::remarks,
             Translations::unnamedBags);
 

@@ -9,12 +9,15 @@ import java.util.stream.Stream;
 /** What is coated can be hung, and each coat has a film and a cure that a booth and an oven can keep. */
 final class CoatingGiven {
 
-    /** Metal temperatures and times within which powders cure. Common practice, no source. */
-    private static final int COOLEST_C = 110;
+    /**
+     * Metal temperatures and times within which powders for metal cure, low-bake ones to primers of pipes. Common practice, no
+     * source.
+     */
+    private static final int COOLEST_C = 140;
 
-    private static final int HOTTEST_C = 250;
-    private static final int SHORTEST_MIN = 3;
-    private static final int LONGEST_MIN = 60;
+    private static final int HOTTEST_C = 230;
+    private static final int SHORTEST_MIN = 4;
+    private static final int LONGEST_MIN = 45;
 
     private CoatingGiven() {}
 
@@ -23,7 +26,31 @@ final class CoatingGiven {
                 catalogue.parts().values().stream().flatMap(CoatingGiven::hanging),
                 catalogue.finishes().values().stream()
                         .flatMap(finish -> finish.coats().stream()
-                                .flatMap(coat -> Stream.concat(film(finish, coat), cure(finish, coat)))));
+                                .flatMap(coat -> Stream.of(
+                                                film(finish, coat), cure(finish, coat), twice(catalogue, finish, coat))
+                                        .flatMap(remarks -> remarks))));
+    }
+
+    /** A powder cures one way, whatever finish it is part of. */
+    private static Stream<Remark> twice(Catalogue catalogue, Finish finish, PowderCoat coat) {
+        return catalogue.finishes().values().stream()
+                .filter(other -> other.name().compareTo(finish.name()) < 0)
+                .flatMap(other -> other.coats().stream()
+                        .filter(same -> same.powder().equals(coat.powder()))
+                        .filter(same -> same.cureMetalC() != coat.cureMetalC()
+                                || same.cureMinutes() != coat.cureMinutes()
+                                || same.specificGravity().compareTo(coat.specificGravity()) != 0)
+                        .map(same -> new Remark(
+                                "finish " + finish.name(),
+                                Check.CURE,
+                                said(coat),
+                                said(same) + ", as finish " + other.name() + " has it",
+                                "Check the powder's data sheet, and correct one of them")));
+    }
+
+    private static String said(PowderCoat coat) {
+        return coat.powder() + ": " + coat.cureMinutes() + " min at " + coat.cureMetalC() + " °C, specific gravity "
+                + coat.specificGravity().toPlainString();
     }
 
     private static Stream<Remark> hanging(Part part) {

@@ -33,12 +33,12 @@ class CoatingGivenTest {
     @ParameterizedTest
     @CsvSource({
         "180, 15, false",
-        "110, 3, false",
-        "250, 60, false",
-        "109, 15, true",
-        "251, 15, true",
-        "180, 2, true",
-        "180, 61, true"
+        "140, 4, false",
+        "230, 45, false",
+        "139, 15, true",
+        "231, 15, true",
+        "180, 3, true",
+        "180, 46, true"
     })
     void powder_cures_at_a_heat_and_in_a_time_that_an_oven_can_keep(int metalC, int minutes, boolean doubtful) {
         assertThat(finish(60, 80, 100, metalC, minutes))
@@ -47,7 +47,7 @@ class CoatingGivenTest {
 
     private static List<String> finish(int min, int target, int max, int metalC, int minutes) {
         PowderCoat coat = new PowderCoat(
-                "PB-BLACK", new BigDecimal("1.5"), min, target, max, metalC, minutes, new BigDecimal("60"));
+                "PB-ODD", new BigDecimal("1.5"), min, target, max, metalC, minutes, new BigDecimal("60"));
         return Remarked.in(new CatalogueSketch().finish("odd", new CoatedWhere.OwnOven("own"), coat));
     }
 }

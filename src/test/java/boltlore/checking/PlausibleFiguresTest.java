@@ -2,16 +2,10 @@ package boltlore.checking;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.json.CatalogueReader;
-import boltlore.faults.Outcome;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -27,21 +21,7 @@ class PlausibleFiguresTest {
 
     /** The checks' remarks on the demo with one text of a file changed. */
     private List<String> remarks(String file, String from, String to) throws IOException {
-        try (Stream<Path> all = Files.walk(Path.of("catalog"))) {
-            for (Path each : all.toList()) {
-                Files.copy(
-                        each, folder.resolve(Path.of("catalog").relativize(each)), StandardCopyOption.REPLACE_EXISTING);
-            }
-        }
-        String text = Files.readString(folder.resolve(file));
-        assertThat(text).contains(from);
-        Files.writeString(folder.resolve(file), text.replace(from, to));
-        if (CatalogueReader.read(folder) instanceof Outcome.Sound<Catalogue> sound) {
-            return Checks.check(sound.value()).stream()
-                    .map(remark -> remark.about() + ": " + remark.check().written())
-                    .toList();
-        }
-        throw new AssertionError(CatalogueReader.read(folder).faults().toString());
+        return PlantedDemo.remarks(folder, file, from, to);
     }
 
     @Test
