@@ -60,15 +60,20 @@ public record Cooling(List<Coolant> coolants, List<CoolantCircuit> circuits) {
      * @param pumpPart that pump; null where nobody says
      * @param coolantAt position of the coolant that fills the circuit; null where nobody says
      * @param tankLitres that stand in its tank when it is full; 0 without one
+     * @param figuresOf parts that the circuit's other figures are of: the radiator, and the fan with which it gives off its heat
      */
     public record Fitted(
             @Nullable PositionName pumpAt,
             @Nullable PartNumber pumpPart,
             @Nullable PositionName coolantAt,
-            BigDecimal tankLitres) {
+            BigDecimal tankLitres,
+            List<FittedPart> figuresOf) {
 
-        public static final Fitted NONE = new Fitted(null, null, null, BigDecimal.ZERO);
+        public static final Fitted NONE = new Fitted(null, null, null, BigDecimal.ZERO, List.of());
     }
+
+    /** A part that stands at a position in the kits that a figure is of. */
+    public record FittedPart(PositionName position, PartNumber part) {}
 
     /**
      * A closed circuit of pump, hoses, what is cooled, and a radiator.

@@ -10,8 +10,9 @@ import boltlore.measure.PartNumber;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
-/** A cable is long enough, and not too long, in each case of its route in which it can be called for. */
+/** A cable or hose is long enough, and not too long, in each case of its route in which it can be called for. */
 final class CableRoutes {
 
     private final Family family;
@@ -38,11 +39,18 @@ final class CableRoutes {
 
     private Optional<Remark> of(Position position, Route route, Line line) {
         Part part = parts.get(line.part());
-        Integer lengthMm = part == null ? null : part.lengthMm();
+        Integer lengthMm = part == null ? null : lengthMm(part, line);
         if (lengthMm == null || route.fits(lengthMm) || !together.canHold(line.when(), route.when())) {
             return Optional.empty();
         }
         return Optional.of(remark(position, route, line, lengthMm));
+    }
+
+    /** Its own, or as much as is laid of what is sold by the metre. */
+    private static @Nullable Integer lengthMm(Part part, Line line) {
+        return part.lengthMm() == null && part.unit().equals("m")
+                ? Integer.valueOf(line.quantity().movePointRight(3).intValue())
+                : part.lengthMm();
     }
 
     private Remark remark(Position position, Route route, Line line, int lengthMm) {
@@ -52,6 +60,6 @@ final class CableRoutes {
                 Check.CABLE_LENGTH,
                 line.part() + " is " + lengthMm + " mm long",
                 route.needsMm() + " to " + longest + " mm on the route of " + position.name(),
-                "Check the cable's length, or let the line and the route ask for the same choices");
+                "Check its length, or let the line and the route ask for the same choices");
     }
 }

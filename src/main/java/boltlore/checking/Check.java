@@ -91,6 +91,7 @@ public enum Check {
     EXCHANGE_RATE("exchange rate that cannot be"),
     BAR_PRICE("bars of one stock at two prices"),
     COUNT_OPEN("number that follows from nothing"),
+    SEAL("seal against its box"),
     TRANSLATION("not translated");
 
     private final String written;

@@ -69,6 +69,7 @@ public final class Checks {
             SiblingFigures::remarks,
             MadeFigures::remarks,
             JointFigures::remarks,
+            CountsFollow::remarks,
             VehicleLimits::remarks,
             TradeFigures::remarks,
             Translations::remarks,

@@ -52,9 +52,12 @@ import java.util.stream.Stream;
  */
 record TrialKits(Family family, int kits, boolean complete, List<Answer.Defect> found) {
 
-    /** Joints, axle loads, top speed of the motor, brakes, coolant, mounts. */
+    /** Joints, axle loads, top speed of the motor, brakes, coolant, mounts, the bench's limits. */
     private static final Set<String> OF_TRADES =
-            Set.of("fixings", "axle-loads", "driving", "braking", "cooling", "mounting");
+            Set.of("fixings", "axle-loads", "driving", "braking", "cooling", "mounting", "test");
+
+    /** What these want looked at is the catalogue's, and not what one vehicle, its customer or its way of travel makes of it. */
+    private static final Set<String> LOOKED_AT = Set.of("fixings", "cooling", "mounting");
 
     private record Found(Finding finding, Choices first, int kits) {}
 
@@ -100,7 +103,7 @@ record TrialKits(Family family, int kits, boolean complete, List<Answer.Defect> 
         List<Choices> trials = new ArrayList<>();
         boolean complete = drawn(session, family, until, trials);
         List<List<Finding>> each = trials.parallelStream()
-                .map(choices -> until.passed() ? List.<Finding>of() : stops(session, choices))
+                .map(choices -> until.passed() ? List.<Finding>of() : toMend(session, choices))
                 .toList();
         Map<String, Found> found = new LinkedHashMap<>();
         for (int i = 0; i < trials.size(); i++) {
@@ -140,7 +143,7 @@ record TrialKits(Family family, int kits, boolean complete, List<Answer.Defect> 
         }
     }
 
-    private static List<Finding> stops(CatalogueSession session, Choices choices) {
+    private static List<Finding> toMend(CatalogueSession session, Choices choices) {
         Order order = Witnesses.complete(
                 session.catalogue(),
                 choices.family().name() + "-trial",
@@ -157,8 +160,9 @@ record TrialKits(Family family, int kits, boolean complete, List<Answer.Defect> 
                 new KitInWork(session.plan(choices.family().name()), bill, LocalDate.now(ZoneId.systemDefault()));
         return Trades.ALL.stream()
                 .filter(trade -> OF_TRADES.contains(trade.name()))
-                .flatMap(trade -> findings(trade, kit))
-                .filter(Finding::stops)
+                .flatMap(trade -> findings(trade, kit)
+                        .filter(finding -> finding.stops()
+                                || (finding.severity() == Severity.CHECK && LOOKED_AT.contains(trade.name()))))
                 .toList();
     }
 
@@ -196,7 +200,8 @@ record TrialKits(Family family, int kits, boolean complete, List<Answer.Defect> 
     String says() {
         return kits + " trial kits with every pair of values and every line that a valid order has"
                 + (complete ? "" : ", as far as the time went") + ": "
-                + (found.isEmpty() ? "none stops by " : "stops, told above, by ") + String.join(", ", names()) + ".";
+                + (found.isEmpty() ? "none has a finding of " : "findings, told above, of ")
+                + String.join(", ", names()) + ".";
     }
 
     private static List<String> names() {

@@ -223,6 +223,43 @@ class PlantedFiguresTest {
                 .isEqualTo(about == null ? List.of() : List.of(about + ": " + Check.CURE.written()));
     }
 
+    /** The box is 1112 x 592 mm inside: 3.41 m around, 3.92 m with the most that laps take. */
+    @ParameterizedTest
+    @CsvSource({"3.6,", "3.4, line pannier-van/battery-seal-later", "36, line pannier-van/battery-seal-later"})
+    void seal(String metres, @Nullable String about) throws IOException {
+        told(
+                Check.SEAL,
+                VAN + "kit/battery.json",
+                "\"battery-seal-later\"",
+                "\"quantity\": \"3.6\"",
+                "\"quantity\": \"" + metres + "\"",
+                about);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.6,", "0.7, line pannier-van/drive-breather", "6, line pannier-van/drive-breather"})
+    void hose_by_the_metre(String metres, @Nullable String about) throws IOException {
+        told(
+                Check.CABLE_LENGTH,
+                VAN + "kit/drive.json",
+                "\"line\": \"drive-breather\"",
+                "\"quantity\": \"0.6\"",
+                "\"quantity\": \"" + metres + "\"",
+                about);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1,", "2, line pannier-van/accelerator-sensor", "10, line pannier-van/accelerator-sensor"})
+    void number_that_follows_from_nothing(String quantity, @Nullable String about) throws IOException {
+        told(
+                Check.COUNT_OPEN,
+                VAN + "kit/low-voltage.json",
+                "\"line\": \"accelerator-sensor\"",
+                "\"quantity\": \"1\"",
+                "\"quantity\": \"" + quantity + "\"",
+                about);
+    }
+
     /** Friction of clamped faces: VDI 2230-1 and EN 1090-2, from memory, have 0.1 to 0.5. */
     @Test
     void friction_of_a_joint_ten_times_off() throws IOException {

@@ -69,6 +69,11 @@ record NumericLeaf(Path file, String field, String place, String written, int ke
         return kind + place.replaceAll("/\\d+", "").replace("/", " ");
     }
 
+    /** Whether a family's proof may rest on it. */
+    boolean mayTouch(String family) {
+        return !file.startsWith("families") || file.startsWith(Path.of("families", family));
+    }
+
     private String name() {
         return field.substring(field.lastIndexOf(' ') + 1);
     }

@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -36,6 +37,10 @@ import java.util.stream.Stream;
 public final class PlantedFaults {
 
     private static final int EACH = 2;
+
+    /** So many are proved at once: most are seen by none. */
+    private static final int TOGETHER = 16;
+
     private static final long SEED = 20261130;
 
     /** Where a fault is seen first. */
@@ -46,8 +51,11 @@ public final class PlantedFaults {
         UNSEEN
     }
 
+    private record Fault(NumericLeaf leaf, NumericLeaf.Slip slip) {}
+
     private final Path folder;
     private final PrintStream unseen;
+    private final Map<Path, String> texts = new HashMap<>();
     private final Map<String, Set<String>> sound = new HashMap<>();
     private final Map<String, Map<NumericLeaf.Slip, Map<Seen, Integer>>> counted = new TreeMap<>();
 
@@ -78,13 +86,18 @@ public final class PlantedFaults {
         }
         Catalogue whole = read().rest();
         whole.families().values().forEach(family -> sound.put(family.name(), proved(whole, family)));
+        List<Fault> open = new ArrayList<>();
         Random chance = new Random(SEED);
-        for (Map.Entry<String, List<NumericLeaf>> field : fields.entrySet()) {
-            List<NumericLeaf> drawn = new ArrayList<>(field.getValue());
+        for (List<NumericLeaf> field : fields.values()) {
+            List<NumericLeaf> drawn = new ArrayList<>(field);
             Collections.shuffle(drawn, chance);
             for (NumericLeaf leaf : drawn.subList(0, Math.min(each, drawn.size()))) {
-                plant(leaf);
+                open.addAll(unchecked(leaf));
             }
+        }
+        open.sort(Comparator.comparing(Fault::slip));
+        for (int from = 0; from < open.size(); from += TOGETHER) {
+            proved(open.subList(from, Math.min(from + TOGETHER, open.size())));
         }
         print();
     }
@@ -100,44 +113,89 @@ public final class PlantedFaults {
                 Files.copy(each, folder.resolve(name));
                 if (name.toString().endsWith(".json") && !name.toString().matches("(orders|schema|remnants|lists).*")) {
                     files.add(name);
+                    texts.put(name, Files.readString(each));
                 }
             }
         }
         return files;
     }
 
-    private void plant(NumericLeaf leaf) throws IOException {
-        Path file = folder.resolve(leaf.file());
-        String text = Files.readString(file);
+    /** What reading and checking do not see of a number. */
+    private List<Fault> unchecked(NumericLeaf leaf) throws IOException {
+        List<Fault> open = new ArrayList<>();
         for (NumericLeaf.Slip slip : NumericLeaf.Slip.values()) {
-            String changed = leaf.with(slip, text);
-            if (!changed.equals(text)) {
-                Files.writeString(file, changed);
-                Seen seen = seen(leaf);
-                counted.computeIfAbsent(leaf.field(), any -> new EnumMap<>(NumericLeaf.Slip.class))
-                        .computeIfAbsent(slip, any -> new EnumMap<>(Seen.class))
-                        .merge(seen, 1, Integer::sum);
-                if (seen == Seen.UNSEEN) {
-                    unseen.println(leaf.file() + " " + leaf.place() + " " + leaf.written() + " " + slip);
+            Fault fault = new Fault(leaf, slip);
+            if (!leaf.with(slip, text(leaf.file())).equals(text(leaf.file()))) {
+                plant(List.of(fault));
+                PartlyRead read = read();
+                if (!read.whole().faults().isEmpty()) {
+                    count(fault, Seen.READING);
+                } else if (!Checks.checkRest(read.rest(), read.faulty(), read.workshopKnown())
+                        .isEmpty()) {
+                    count(fault, Seen.CHECK);
+                } else {
+                    open.add(fault);
                 }
+                mend(List.of(fault));
             }
         }
-        Files.writeString(file, text);
+        return open;
     }
 
-    private Seen seen(NumericLeaf leaf) {
-        PartlyRead read = read();
-        if (!read.whole().faults().isEmpty()) {
-            return Seen.READING;
-        } else if (!Checks.checkRest(read.rest(), read.faulty(), read.workshopKnown())
-                .isEmpty()) {
-            return Seen.CHECK;
+    /** Many are proved together: as long as nothing is found of them, none is seen. */
+    private void proved(List<Fault> together) throws IOException {
+        plant(together);
+        boolean seen = seen(together);
+        mend(together);
+        if (!seen) {
+            together.forEach(fault -> count(fault, Seen.UNSEEN));
+        } else if (together.size() == 1) {
+            count(together.get(0), Seen.PROOF);
+        } else {
+            proved(together.subList(0, together.size() / 2));
+            proved(together.subList(together.size() / 2, together.size()));
         }
-        boolean proof = read.rest().families().values().stream()
-                .filter(family -> !leaf.file().startsWith("families")
-                        || leaf.file().startsWith(Path.of("families", family.name())))
-                .anyMatch(family -> !sound.getOrDefault(family.name(), Set.of()).equals(proved(read.rest(), family)));
-        return proof ? Seen.PROOF : Seen.UNSEEN;
+    }
+
+    private boolean seen(List<Fault> together) {
+        PartlyRead read = read();
+        return !read.whole().faults().isEmpty()
+                || read.rest().families().values().stream()
+                        .filter(family ->
+                                together.stream().anyMatch(fault -> fault.leaf().mayTouch(family.name())))
+                        .anyMatch(family ->
+                                !sound.getOrDefault(family.name(), Set.of()).equals(proved(read.rest(), family)));
+    }
+
+    /** Writes the faults into their files, the hindmost first, so that the places of the others stay. */
+    private void plant(List<Fault> faults) throws IOException {
+        List<Fault> hindmost = new ArrayList<>(faults);
+        hindmost.sort(Comparator.comparing((Fault fault) -> fault.leaf().from()).reversed());
+        for (Fault fault : hindmost) {
+            Path file = folder.resolve(fault.leaf().file());
+            Files.writeString(file, fault.leaf().with(fault.slip(), Files.readString(file)));
+        }
+    }
+
+    private void mend(List<Fault> faults) throws IOException {
+        for (Fault fault : faults) {
+            Files.writeString(
+                    folder.resolve(fault.leaf().file()), text(fault.leaf().file()));
+        }
+    }
+
+    private String text(Path file) {
+        return texts.getOrDefault(file, "");
+    }
+
+    private void count(Fault fault, Seen seen) {
+        counted.computeIfAbsent(fault.leaf().field(), any -> new EnumMap<>(NumericLeaf.Slip.class))
+                .computeIfAbsent(fault.slip(), any -> new EnumMap<>(Seen.class))
+                .merge(seen, 1, Integer::sum);
+        if (seen == Seen.UNSEEN) {
+            unseen.println(fault.leaf().file() + " " + fault.leaf().place() + " "
+                    + fault.leaf().written() + " " + fault.slip());
+        }
     }
 
     private PartlyRead read() {

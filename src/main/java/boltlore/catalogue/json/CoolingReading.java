@@ -93,7 +93,14 @@ final class CoolingReading {
                 pumpAt == null ? null : new PositionName(pumpAt),
                 pumpPart == null ? null : new PartNumber(pumpPart),
                 coolantAt == null ? null : new PositionName(coolantAt),
-                tank == null ? BigDecimal.ZERO : tank);
+                tank == null ? BigDecimal.ZERO : tank,
+                reader.findObjects("figuresOf", this::fittedPart));
+    }
+
+    private Cooling.FittedPart fittedPart(ObjectReader reader) {
+        return new Cooling.FittedPart(
+                new PositionName(reading.mentioned(reader, "position", Kind.POSITION)),
+                new PartNumber(reading.mentioned(reader, "part", Kind.PART)));
     }
 
     private static boolean isWhole(List<FlowPoint> pump) {

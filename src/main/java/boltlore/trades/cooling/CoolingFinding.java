@@ -20,6 +20,9 @@ public enum CoolingFinding implements Kind {
     /** {circuit} is reckoned with the curve of {part}, and {fitted} stands at {position}. */
     PUMP_OF_OTHER_CURVE(STOP),
 
+    /** {circuit} is reckoned with figures of {part}, and {fitted} stands at {position}. */
+    FIGURES_OF_OTHER_PART(STOP),
+
     /** {circuit}: nobody says which pump has the curve. */
     PUMP_NOT_NAMED(CHECK),
 

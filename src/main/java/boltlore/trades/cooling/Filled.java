@@ -4,6 +4,7 @@ import boltlore.bill.Item;
 import boltlore.catalogue.Cooling.Fitted;
 import boltlore.catalogue.Cooling.Passage;
 import boltlore.findings.Finding;
+import boltlore.measure.PositionName;
 import boltlore.trades.KitInWork;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -23,7 +24,33 @@ final class Filled {
     private Filled() {}
 
     static Stream<Finding> findings(CircuitFlow flow, KitInWork kit) {
-        return Stream.of(pump(flow, kit), amount(flow, kit), mix(flow, kit)).flatMap(found -> found);
+        return Stream.of(pump(flow, kit), others(flow, kit), amount(flow, kit), mix(flow, kit))
+                .flatMap(found -> found);
+    }
+
+    /** Radiator, fan and whatever else the circuit's figures are of. */
+    private static Stream<Finding> others(CircuitFlow flow, KitInWork kit) {
+        return flow.circuit().fitted().figuresOf().stream().flatMap(of -> {
+            List<String> there = at(of.position(), kit);
+            return there.contains(of.part().text())
+                    ? Stream.<Finding>of()
+                    : Stream.of(found(
+                            CoolingFinding.FIGURES_OF_OTHER_PART,
+                            flow,
+                            "part",
+                            of.part().text(),
+                            "position",
+                            of.position().text(),
+                            "fitted",
+                            there.isEmpty() ? "–" : there));
+        });
+    }
+
+    private static List<String> at(PositionName position, KitInWork kit) {
+        return kit.bill().items().stream()
+                .filter(item -> item.position().name().equals(position))
+                .map(item -> item.part().number().text())
+                .toList();
     }
 
     private static Stream<Finding> pump(CircuitFlow flow, KitInWork kit) {
@@ -31,10 +58,7 @@ final class Filled {
         if (fitted.pumpAt() == null || fitted.pumpPart() == null) {
             return Stream.of(found(CoolingFinding.PUMP_NOT_NAMED, flow));
         }
-        List<String> there = kit.bill().items().stream()
-                .filter(item -> item.position().name().equals(fitted.pumpAt()))
-                .map(item -> item.part().number().text())
-                .toList();
+        List<String> there = at(fitted.pumpAt(), kit);
         return there.contains(fitted.pumpPart().text())
                 ? Stream.of()
                 : Stream.of(found(

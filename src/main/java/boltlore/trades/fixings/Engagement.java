@@ -24,6 +24,9 @@ public record Engagement(
     /** Threads that stand proud of a nut. */
     private static final BigDecimal PROUD = BigDecimal.valueOf(2);
 
+    /** From one nominal length to the next in mm, 5 up to 70 and 10 above that: ISO 888, from memory. */
+    private static final BigDecimal LENGTH_STEP = BigDecimal.TEN;
+
     /** Least engagement in diameters, the lower end of what is usual. */
     private static final BigDecimal IN_STEEL = BigDecimal.ONE;
 
@@ -56,6 +59,16 @@ public record Engagement(
             case CAST_IRON -> IN_CAST_IRON;
             case ALUMINIUM -> IN_ALUMINIUM;
         };
+    }
+
+    /** Whether it sticks out of its nut by more than the next longer bolt would. */
+    public boolean isLong() {
+        return into == Into.NUT && heldMm.compareTo(mostMm()) > 0;
+    }
+
+    /** What it takes, and a step to the next longer bolt. */
+    public BigDecimal mostMm() {
+        return leastMm.add(LENGTH_STEP);
     }
 
     public boolean isShort() {

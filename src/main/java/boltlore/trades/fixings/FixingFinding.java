@@ -32,6 +32,8 @@ public enum FixingFinding implements Kind {
     SECURED_TWICE(CHECK),
     BOLT_NOT_KNOWN(CHECK),
     BOLT_TOO_SHORT_FOR_NUT(STOP),
+    /** {left} mm are left of the bolt behind what it clamps, where {most} mm do with the next longer bolt. */
+    BOLT_TOO_LONG_FOR_NUT(CHECK),
     THREAD_TOO_SHORT(STOP),
     BOLT_BOTTOMS(STOP),
     BOLT_WITHOUT_TORQUE(CHECK),

@@ -251,6 +251,14 @@ final class JointJudge {
                         "least",
                         mm(engagement.leastMm()));
             }
+            if (engagement.isLong()) {
+                found(
+                        FixingFinding.BOLT_TOO_LONG_FOR_NUT,
+                        "left",
+                        mm(engagement.heldMm()),
+                        "most",
+                        mm(engagement.mostMm()));
+            }
             BigDecimal depth = engagement.depthMm();
             if (depth != null && engagement.bottoms()) {
                 found(FixingFinding.BOLT_BOTTOMS, "reaches", mm(engagement.heldMm()), "depth", mm(depth));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boltlore.catalogue.Condition;
+import boltlore.catalogue.Cooling;
 import boltlore.catalogue.Cooling.Coolant;
 import boltlore.catalogue.Cooling.CoolantCircuit;
 import boltlore.catalogue.Cooling.Fitted;
@@ -74,7 +75,8 @@ class CoolingTest {
                                 new PositionName("motor-pump"),
                                 new PartNumber("CO-P2"),
                                 new PositionName("motor-coolant"),
-                                number("0.6")),
+                                number("0.6"),
+                                List.of()),
                         ""),
                 fluid("1000", "1", "4000"),
                 List.of(),
@@ -316,11 +318,22 @@ class CoolingTest {
     void a_circuit_is_reckoned_with_the_pump_and_the_mixture_of_the_kit() {
         PositionName pump = new PositionName("motor-pump");
         PositionName coolant = new PositionName("motor-coolant");
-        Fitted right = new Fitted(pump, new PartNumber("CO-P2"), coolant, number("0.6"));
+        Fitted right = new Fitted(pump, new PartNumber("CO-P2"), coolant, number("0.6"), List.of());
         assertThat(filled(right, "40")).isEmpty();
         assertThat(filled(right, "50")).containsExactly("coolant mix differs");
-        assertThat(filled(new Fitted(pump, new PartNumber("CO-P1"), coolant, number("0.6")), "40"))
+        assertThat(filled(new Fitted(pump, new PartNumber("CO-P1"), coolant, number("0.6"), List.of()), "40"))
                 .containsExactly("pump of other curve");
+        assertThat(filled(with(right, "motor-fan", "CO-FAN2"), "40")).isEmpty();
+        assertThat(filled(with(right, "motor-fan", "CO-FAN1"), "40")).containsExactly("figures of other part");
         assertThat(filled(Fitted.NONE, "40")).containsExactly("pump not named", "coolant amount not judged");
+    }
+
+    private static Fitted with(Fitted fitted, String position, String part) {
+        return new Fitted(
+                fitted.pumpAt(),
+                fitted.pumpPart(),
+                fitted.coolantAt(),
+                fitted.tankLitres(),
+                List.of(new Cooling.FittedPart(new PositionName(position), new PartNumber(part))));
     }
 }

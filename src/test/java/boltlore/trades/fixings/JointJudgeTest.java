@@ -69,6 +69,15 @@ class JointJudgeTest {
                 .containsExactly(FixingFinding.BOLT_TOO_SHORT_FOR_NUT);
     }
 
+    /** M8 takes 8 mm of nut and two threads of 1.25 mm; the next longer bolt is 5 or 10 mm longer (ISO 888, from memory). */
+    @Test
+    void a_bolt_far_longer_than_its_nut_sticks_out() {
+        assertThat(Jointed.with("50.5").into(Into.NUT, "30", null).findings()).isEmpty();
+        assertThat(Jointed.with("50.6").into(Into.NUT, "30", null).findings())
+                .extracting(Finding::kind)
+                .containsExactly(FixingFinding.BOLT_TOO_LONG_FOR_NUT);
+    }
+
     @Test
     void bolts_without_a_torque_are_looked_at() {
         Fixing fixing = new Fixing("M8", BigDecimal.valueOf(25), "8.8", null, null, null);
