@@ -50,6 +50,7 @@ final class Happenings {
 
     private static void addStores(Map<String, BiFunction<String, ObjectReader, Happening>> kinds) {
         kinds.put(StockHappening.Received.KIND, StockHappening.Received::read);
+        kinds.put(StockHappening.Unreceived.KIND, StockHappening.Unreceived::read);
         kinds.put(StockHappening.Issued.KIND, StockHappening.Issued::read);
         kinds.put(StockHappening.Returned.KIND, StockHappening.Returned::read);
         kinds.put(StockHappening.Moved.KIND, StockHappening.Moved::read);

@@ -51,6 +51,37 @@ public sealed interface StockHappening extends Happening {
     }
 
     /**
+     * It had not come in: a receipt was written down wrongly and is taken back, all of it.
+     *
+     * @param receipt entry of the receipt
+     */
+    record Unreceived(Held held, BigDecimal quantity, String purchase, long receipt) implements StockHappening {
+
+        static final String KIND = "stock receipt taken back";
+
+        @Override
+        public String kind() {
+            return KIND;
+        }
+
+        @Override
+        public JsonOut.Members data() {
+            return held.json()
+                    .put("quantity", quantity)
+                    .putIfAny("purchase", purchase)
+                    .put("receipt", receipt);
+        }
+
+        static Unreceived read(String part, ObjectReader reader) {
+            return new Unreceived(
+                    Held.read(part, reader),
+                    amount(reader),
+                    reader.findText("purchase", TextShape.ORDER_NAME).orElse(""),
+                    reader.whole("receipt", 1, Integer.MAX_VALUE));
+        }
+    }
+
+    /**
      * It went out for an order.
      *
      * @param instead the part in whose place it was taken, or empty

@@ -1,6 +1,7 @@
 package boltlore.cli;
 
 import boltlore.book.By;
+import boltlore.book.db.Book;
 import boltlore.book.db.Place;
 import boltlore.book.orders.Bench;
 import boltlore.catalogue.Catalogue;
@@ -19,6 +20,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
 import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.CountDownLatch;
@@ -98,21 +101,31 @@ final class DeskCommand extends BookCommand {
         if (port < 0 || port > HIGHEST_PORT) {
             return Outcome.faulty(Fault.of("--port", String.valueOf(port), "a number from 0 to " + HIGHEST_PORT, ""));
         }
+        return by().then(by -> demo
+                ? DemoBook.with(demos -> begin(screen, Access.here(port), desk -> demo(desk, demos)))
+                : outside == null
+                        ? begin(screen, Access.here(port), desk -> bench().then(bench -> open(desk, bench, place)))
+                        : inBookOrNew(
+                                place,
+                                book -> access(book)
+                                        .then(access -> begin(screen, access, desk -> bench()
+                                                .then(bench -> opened(desk, new Workshop(bench, book)))))));
+    }
+
+    private Outcome<Bench> bench() {
         HeadStart.forKits();
-        return catalogue.read().then(read -> by().then(by -> demo ? demo(screen, read) : open(screen, read, place)));
+        return catalogue.read().then(read -> Outcome.sound(Bench.of(read, catalogue.folder())));
     }
 
-    private Outcome<Integer> open(Screen screen, Catalogue read, Place place) {
-        return inBookOrNew(place, book -> serve(screen, new Workshop(Bench.of(read, catalogue.folder()), book)));
+    private Outcome<Integer> open(Begun desk, Bench bench, Place place) {
+        return inBookOrNew(place, book -> opened(desk, new Workshop(bench, book)));
     }
 
-    private Outcome<Integer> demo(Screen screen, Catalogue read) {
-        Bench bench = Bench.of(read, catalogue.folder());
-        return DemoBook.with(place -> inBookOrNew(
-                place,
-                book -> new DemoBook(book, bench, this::who)
-                        .fill()
-                        .then(quoted -> serve(screen, new Workshop(bench, book)))));
+    private Outcome<Integer> demo(Begun desk, Place place) {
+        return bench().then(bench -> inBookOrNew(place, book -> {
+            desk.server().waitsFor("It takes down, quotes and confirms the orders of the demo.");
+            return new DemoBook(book, bench, this::who).fill().then(quoted -> opened(desk, new Workshop(bench, book)));
+        }));
     }
 
     /** Who works here was looked at before the desk was opened. */
@@ -123,49 +136,54 @@ final class DeskCommand extends BookCommand {
         throw new IllegalStateException("The name was sound before");
     }
 
-    private Outcome<Integer> serve(Screen screen, Workshop workshop) {
+    /** A desk that answers already, while what it shows is still read. */
+    private record Begun(Server server, Screen screen, CountDownLatch asked) {}
+
+    /** Answers at once, so that a browser may wait for the rest; then does the rest. */
+    private Outcome<Integer> begin(Screen screen, Access access, Function<Begun, Outcome<Integer>> rest) {
         CountDownLatch asked = new CountDownLatch(1);
         CountDownLatch closed = new CountDownLatch(1);
         Thread ending = new Thread(() -> end(asked, closed), "ending");
         Runtime.getRuntime().addShutdownHook(ending);
-        Outcome<Access> access = access(workshop);
-        if (!(access instanceof Outcome.Sound<Access> sound)) {
-            return Outcome.faulty(access.faults());
-        }
-        try (Server server = Desk.open(workshop, sound.value(), this::who, aside())) {
-            screen.line(
-                    json()
-                            ? JsonOut.object()
-                                    .put("desk", server.address().toString())
-                                    .written()
-                                    .stripTrailing()
-                            : "The desk is open at " + server.address()
-                                    + (outside == null ? " for this machine alone" : " for whoever signs in")
-                                    + "; Ctrl-C ends it.");
-            screen.flush();
+        try (Server server = new Server(access, this::who, aside())) {
             if (open) {
                 browse(server.address());
             }
-            asked.await();
+            return rest.apply(new Begun(server, screen, asked));
         } catch (IOException e) {
             return Outcome.faulty(
                     Fault.of("--certificate", String.valueOf(e.getMessage()), "a certificate and its private key", ""));
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
         } finally {
             closed.countDown();
             Interruptible.forget(ending);
+        }
+    }
+
+    private Outcome<Integer> opened(Begun desk, Workshop workshop) {
+        Desk.open(desk.server(), workshop, this::who);
+        desk.screen()
+                .line(
+                        json()
+                                ? JsonOut.object()
+                                        .put("desk", desk.server().address().toString())
+                                        .written()
+                                        .stripTrailing()
+                                : "The desk is open at " + desk.server().address()
+                                        + (outside == null ? " for this machine alone" : " for whoever signs in")
+                                        + "; Ctrl-C ends it.");
+        desk.screen().flush();
+        try {
+            desk.asked().await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
         return Outcome.sound(Exit.OK);
     }
 
     /** A desk that other machines reach lets nobody in who is not known. */
-    private Outcome<Access> access(Workshop workshop) {
-        Outside asked = outside;
-        if (asked == null) {
-            return Outcome.sound(Access.here(port));
-        }
-        People people = new People(workshop.book());
+    private Outcome<Access> access(Book book) {
+        Outside asked = Objects.requireNonNull(outside);
+        People people = new People(book);
         if (people.all().isEmpty()) {
             return Outcome.faulty(Fault.of(
                     "--address",
@@ -175,7 +193,7 @@ final class DeskCommand extends BookCommand {
         }
         Set<String> names = new LinkedHashSet<>(asked.names);
         return Outcome.sound(new Access(
-                asked.address, port, new Access.Outside(names, asked.certificate, asked.key, people::roles)));
+                asked.address, port, new Access.Outside(names, asked.certificate, asked.key, people)));
     }
 
     /** What was begun is finished before the program ends. */

@@ -35,6 +35,27 @@ public final class Desk {
                 new SheetPages(workshop));
     }
 
+    /** Opens the rooms of a desk that has begun to answer, and works ahead in the background. */
+    public static void open(Server desk, Workshop workshop, Supplier<By> by) {
+        List<Room> rooms = rooms(workshop);
+        desk.open(rooms);
+        Thread ahead = new Thread(() -> ahead(rooms, by), "working ahead at the start");
+        ahead.setDaemon(true);
+        ahead.setPriority(Thread.MIN_PRIORITY);
+        ahead.start();
+    }
+
+    /** Where it fails, what is asked for later is worked out then, and says what is wrong. */
+    private static void ahead(List<Room> rooms, Supplier<By> by) {
+        for (Room room : rooms) {
+            try {
+                room.ahead(by.get().today());
+            } catch (RuntimeException closedOrFailed) {
+                return;
+            }
+        }
+    }
+
     /**
      * Begins to answer browsers.
      *

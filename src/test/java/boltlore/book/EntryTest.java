@@ -49,6 +49,7 @@ class EntryTest {
                 new StockHappening.Moved(held, two, "C-01-02-A-04"),
                 new StockHappening.Counted(held, BigDecimal.ZERO, two),
                 new StockHappening.BuiltIn(held, two, "PX-20"),
+                new StockHappening.Unreceived(held, two, "PO-1001", 7),
                 new StockHappening.Scrapped(held, two),
                 new StockHappening.Coated(held, two, "black"),
                 new StockHappening.Reserved(held, two, "A"),

@@ -259,7 +259,7 @@ class DeskSafetyTest {
 
     @Test
     void what_there_is_not_is_said_in_a_sentence() {
-        assertThat(send(at("/none").GET()).body()).contains("There is no such page here.");
+        assertThat(send(at("/none").GET()).body()).contains("No page of this desk has that address.");
         assertThat(send(at("/sales/order/%3Cb%3E").GET()).body())
                 .contains("&lt;b&gt;")
                 .doesNotContain("<b>");

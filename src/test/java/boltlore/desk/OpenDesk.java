@@ -60,7 +60,7 @@ final class OpenDesk implements AutoCloseable {
     static OpenDesk outside(Path folder, Set<String> names, Path certificate, Path key) {
         Book book = book(folder);
         return new OpenDesk(
-                book, new Access("127.0.0.1", 0, new Access.Outside(names, certificate, key, new People(book)::roles)));
+                book, new Access("127.0.0.1", 0, new Access.Outside(names, certificate, key, new People(book))));
     }
 
     static OpenDesk at(Path folder) {

@@ -114,6 +114,39 @@ class StoresJourneyTest extends RoomInBrowser {
     }
 
     @Test
+    @DisplayName("who goes back to put a number right does not take the goods in twice, and takes the wrong one back")
+    void back_and_corrected() {
+        String part = "FX-N6";
+        BigDecimal before = DESK.rooms().lying(part);
+        go("/stores/receive?part=" + part);
+        page.locator("#quantity").fill("120");
+        button("Take it in").click();
+        assertThat(page.locator(".told")).containsText("quantity 120");
+        page.goBack();
+        page.locator("#quantity").fill("12");
+        button("Take it in").click();
+        assertThat(page.locator(".refused")).containsText("120 of " + part);
+        assertThat(page.locator("#quantity")).hasValue("12");
+        assertThat(DESK.rooms().lying(part)).isEqualByComparingTo(before.add(BigDecimal.valueOf(120)));
+
+        Locator wrong = page.locator("form[action='/stores/receive/wrong']").first();
+        wrong.locator("button").click();
+        assertThat(page.locator(".refused")).containsText("What was wrong with it: found nothing");
+        wrong = page.locator("form[action='/stores/receive/wrong']").first();
+        wrong.locator("input[name=reason]").fill("a nought too many");
+        wrong.locator("button").click();
+        assertThat(page.locator(".told")).containsText("receipt taken back");
+        assertThat(DESK.rooms().lying(part)).isEqualByComparingTo(before);
+        page.locator("#quantity").fill("12");
+        button("Take it in").click();
+        assertThat(page.locator(".told")).containsText("quantity 12");
+        page.locator("#quantity").fill("12");
+        page.locator("input[name=further]").check();
+        button("Take it in").click();
+        assertThat(DESK.rooms().lying(part)).isEqualByComparingTo(before.add(BigDecimal.valueOf(24)));
+    }
+
+    @Test
     @DisplayName("a count that differs needs a reason, and a part is found by a word of its name")
     void counted() {
         go("/stores/where?word=FX-W6");

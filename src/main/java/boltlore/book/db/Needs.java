@@ -76,6 +76,17 @@ public final class Needs {
                 .list();
     }
 
+    /** What the kit of an order asks of the stores, spares for its bags among it, by part in whatever finish. */
+    public Map<String, BigDecimal> asked(String order) {
+        Map<String, BigDecimal> asked = new HashMap<>();
+        handle.createQuery("select n.part, sum(n.micro) from kit_need n join customer_order o on o.needs = n.needs"
+                        + " where o.name = ? group by n.part")
+                .bind(0, order)
+                .map((row, context) -> asked.put(row.getString(1), whole(row.getLong(2))))
+                .list();
+        return asked;
+    }
+
     /** What an order has got above what its kit asks of the stores, each as '2 PX-12 in grey'; none where that was not kept. */
     public List<String> above(String order) {
         Map<String, BigDecimal> asked = new HashMap<>();

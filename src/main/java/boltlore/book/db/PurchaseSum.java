@@ -30,7 +30,11 @@ final class PurchaseSum implements Sum {
             close(handle, closed.purchase());
         } else if (happening instanceof StockHappening.Received received
                 && !received.purchase().isEmpty()) {
-            received(handle, received);
+            received(handle, received.purchase(), received.held().part(), received.quantity());
+        } else if (happening instanceof StockHappening.Unreceived wrong
+                && !wrong.purchase().isEmpty()) {
+            handle.execute("update purchase set state = 'open' where purchase = ?", wrong.purchase());
+            received(handle, wrong.purchase(), wrong.held().part(), wrong.quantity().negate());
         }
     }
 
@@ -63,25 +67,25 @@ final class PurchaseSum implements Sum {
     }
 
     /** A purchase order closes by itself when all of it has come. */
-    private static void received(Handle handle, StockHappening.Received received) {
+    private static void received(Handle handle, String purchase, String part, BigDecimal more) {
         BigDecimal before = handle.createQuery("select received from purchase_line where purchase = ? and part = ?")
-                .bind(0, received.purchase())
-                .bind(1, received.held().part())
+                .bind(0, purchase)
+                .bind(1, part)
                 .mapTo(String.class)
                 .findOne()
                 .map(BigDecimal::new)
                 .orElse(BigDecimal.ZERO);
         handle.execute(
                 "update purchase_line set received = ? where purchase = ? and part = ?",
-                StockSum.plain(before.add(received.quantity())),
-                received.purchase(),
-                received.held().part());
+                StockSum.plain(before.add(more)),
+                purchase,
+                part);
         boolean whole = new Stock(handle)
-                .purchase(received.purchase())
+                .purchase(purchase)
                 .map(all -> all.lines().stream().allMatch(line -> line.left().signum() == 0))
                 .orElse(false);
         if (whole) {
-            close(handle, received.purchase());
+            close(handle, purchase);
         }
     }
 }

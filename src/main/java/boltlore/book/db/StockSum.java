@@ -25,6 +25,13 @@ final class StockSum implements Sum {
         if (happening instanceof StockHappening.Received received) {
             add(handle, received.held(), received.quantity());
             serial(handle, entry, received);
+        } else if (happening instanceof StockHappening.Unreceived wrong) {
+            add(handle, wrong.held(), wrong.quantity().negate());
+            handle.execute(
+                    "delete from received_serial where part = ? and serial = ? and entry = ?",
+                    wrong.held().part(),
+                    wrong.held().serial(),
+                    wrong.receipt());
         } else if (happening instanceof StockHappening.Issued issued) {
             add(handle, issued.held(), issued.quantity().negate());
             issue(handle, entry, issued, issued.quantity());

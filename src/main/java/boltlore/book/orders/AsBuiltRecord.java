@@ -43,7 +43,7 @@ public record AsBuiltRecord(
                 reading.asBuilt().notes(order.name()),
                 reading.asBuilt().readings(order.name()),
                 missing(designed, parts),
-                differences(designed, parts));
+                differences(designed, reading.needs().asked(order.name()), parts));
     }
 
     /** Part and revision. */
@@ -60,7 +60,8 @@ public record AsBuiltRecord(
         }
     }
 
-    static List<String> differences(List<KitLine> designed, List<BuiltPart> parts) {
+    /** @param asked of the stores by part: spares go with the kit, and are no difference from it */
+    static List<String> differences(List<KitLine> designed, Map<String, BigDecimal> asked, List<BuiltPart> parts) {
         Map<Revised, BigDecimal> wanted = new TreeMap<>();
         Map<Revised, BigDecimal> known = new TreeMap<>();
         Map<Revised, BigDecimal> fitted = new TreeMap<>();
@@ -82,7 +83,7 @@ public record AsBuiltRecord(
             BigDecimal in = fitted.getOrDefault(piece, BigDecimal.ZERO);
             if (!known.containsKey(piece)) {
                 differences.add(piece + ": " + in.toPlainString() + " fitted, not in the kit as designed");
-            } else if (in.compareTo(known.get(piece)) > 0) {
+            } else if (in.compareTo(known.get(piece).max(asked.getOrDefault(piece.part(), BigDecimal.ZERO))) > 0) {
                 differences.add(piece + ": " + in.toPlainString() + " fitted, "
                         + known.get(piece).toPlainString() + " designed");
             } else if (wanted.containsKey(piece) && in.compareTo(wanted.get(piece)) < 0) {
@@ -97,7 +98,7 @@ public record AsBuiltRecord(
 
     private static List<String> missing(List<KitLine> designed, List<BuiltPart> parts) {
         List<KitLine> handedOut = designed.stream().filter(KitLine::picked).toList();
-        return differences(handedOut, parts).stream()
+        return differences(handedOut, Map.of(), parts).stream()
                 .filter(each -> each.endsWith(WRITTEN_DOWN))
                 .toList();
     }

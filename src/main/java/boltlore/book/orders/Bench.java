@@ -37,7 +37,7 @@ public record Bench(Catalogue catalogue, OrderResolver resolver, Path folder) {
     record Resolved(KitInWork kit, OrderPricing pricing, List<KeptFinding> found) {}
 
     /** An order as the book keeps it, which names persons by their keys. */
-    Outcome<Order> order(String name, byte[] content) {
+    public Outcome<Order> order(String name, byte[] content) {
         return OrderReader.parse("order " + name, content, catalogue);
     }
 

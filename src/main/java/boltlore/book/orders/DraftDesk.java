@@ -166,9 +166,13 @@ public final class DraftDesk {
 
     private record Past(List<OptionName> newest, List<String> earlier, Stamp last) {}
 
-    /** One draft after the other; where one was taken back, the one before it is the newest again. */
+    /**
+     * One draft after the other; where one was taken back, the one before it is the newest again. What was quoted is a
+     * promise: nobody goes back past it unawares.
+     */
     private static Outcome<Past> history(Reading reading, String name) {
         Deque<OrderHappening.Drafted> drafts = new ArrayDeque<>();
+        int quoted = 1;
         Entry last = null;
         for (Entry entry : reading.journal().of(new Subject(OrderHappening.WHAT, name))) {
             Outcome<Happening> happening = entry.happening();
@@ -183,10 +187,16 @@ public final class DraftDesk {
                     drafts.push(drafted);
                 }
                 last = entry;
+            } else if (happening instanceof Outcome.Sound<Happening> sound
+                    && sound.value() instanceof OrderHappening.Quoted) {
+                quoted = Math.max(1, drafts.size());
             }
         }
-        List<String> earlier =
-                drafts.stream().skip(1).map(OrderHappening.Drafted::content).toList();
+        List<String> earlier = drafts.stream()
+                .skip(1)
+                .limit(Math.max(0, drafts.size() - quoted))
+                .map(OrderHappening.Drafted::content)
+                .toList();
         return Outcome.sound(
                 new Past(newest(drafts), earlier, Objects.requireNonNull(last).stamp()));
     }

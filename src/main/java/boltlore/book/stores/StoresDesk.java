@@ -1,8 +1,11 @@
 package boltlore.book.stores;
 
 import boltlore.book.By;
+import boltlore.book.Entry;
+import boltlore.book.Happening;
 import boltlore.book.Held;
 import boltlore.book.StockHappening;
+import boltlore.book.Subject;
 import boltlore.book.db.Book;
 import boltlore.book.db.Reading;
 import boltlore.book.db.Stock;
@@ -16,7 +19,11 @@ import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Goods in, counting, moving, scrapping, keeping for an order. Nothing is ever taken that is not there. */
@@ -62,6 +69,60 @@ public final class StoresDesk {
                                         .toList())
                                 .then(all -> Outcome.sound(
                                         all.stream().flatMap(List::stream).toList()))));
+    }
+
+    /**
+     * Takes a receipt back that was written down wrongly, as long as all of it lies where it was laid; its purchase order
+     * waits for it again.
+     *
+     * @param receipt number of its entry
+     */
+    public Outcome<Written<StockHappening.Unreceived>> unreceive(long receipt, String reason) {
+        String subject = "entry " + receipt;
+        if (reason.isBlank()) {
+            return Outcome.faulty(Fault.of(subject, "no reason", "what was wrong with it", ""));
+        }
+        return book.write(by, writing -> {
+            StockHappening.Received wrong = writing.journal()
+                    .entry(receipt)
+                    .map(Entry::happening)
+                    .flatMap(StoresDesk::received)
+                    .orElse(null);
+            if (wrong == null || takenBack(writing, wrong.held().part(), receipt)) {
+                return Outcome.faulty(Fault.of(subject, "no receipt that stands", "one that was not taken back", ""));
+            }
+            return there(writing, wrong.held(), wrong.quantity()).then(enough -> {
+                StockHappening.Unreceived entry = new StockHappening.Unreceived(
+                        wrong.held(), wrong.quantity(), wrong.purchase(), receipt);
+                writing.add(entry, reason);
+                return Outcome.sound(entry);
+            });
+        });
+    }
+
+    private static Optional<StockHappening.Received> received(Outcome<Happening> happening) {
+        return happening instanceof Outcome.Sound<Happening> sound
+                        && sound.value() instanceof StockHappening.Received received
+                ? Optional.of(received)
+                : Optional.empty();
+    }
+
+    private static boolean takenBack(Reading reading, String part, long receipt) {
+        return reading.journal().of(new Subject(StockHappening.WHAT, part)).stream()
+                .anyMatch(entry -> entry.happening() instanceof Outcome.Sound<Happening> sound
+                        && sound.value() instanceof StockHappening.Unreceived back
+                        && back.receipt() == receipt);
+    }
+
+    /** What came in of a part since then and was not taken back, with its entry, the last first. */
+    public static List<Entry> receipts(Reading reading, String part, Instant since) {
+        List<Entry> all = new ArrayList<>(reading.journal().of(new Subject(StockHappening.WHAT, part)).stream()
+                .filter(entry -> entry.stamp().at().isAfter(since))
+                .filter(entry -> received(entry.happening()).isPresent())
+                .filter(entry -> !takenBack(reading, part, entry.number()))
+                .toList());
+        Collections.reverse(all);
+        return all;
     }
 
     /** Says how much lies there; what differs from the book needs a reason. */

@@ -75,7 +75,7 @@ public final class ShipPages {
     private static Answer shown(Outcome<Answer> page) {
         return page instanceof Outcome.Sound<Answer> sound
                 ? sound.value()
-                : new Answer.Missing(String.join(" ", Sentences.of(page.faults())));
+                : new Answer.Missing(Sentences.missing(page.faults()));
     }
 
     private static List<Bag> inBags(List<PackDesk.InBag> all, Call call) {
@@ -176,7 +176,7 @@ public final class ShipPages {
                     .then(results -> Outcome.sound(
                             results.get(0).sheets().get(0).report().get()));
             if (!(report instanceof Outcome.Sound<Report> sound)) {
-                return new Answer.Missing(String.join(" ", Sentences.of(report.faults())));
+                return new Answer.Missing(Sentences.missing(report.faults()));
             }
             return DrawnSheet.isAsked(call)
                     ? DrawnSheet.handed(sound.value(), call)

@@ -76,7 +76,7 @@ public final class TestPages {
         return workshop.book().read(reading -> {
             Outcome<Tested> tested = plan(reading, call);
             if (!(tested instanceof Outcome.Sound<Tested> sound)) {
-                return new Answer.Missing(String.join(" ", Sentences.of(tested.faults())));
+                return new Answer.Missing(Sentences.missing(tested.faults()));
             }
             Tested of = sound.value();
             String who = call.said("who").isEmpty() ? call.by().name() : call.said("who");
@@ -147,7 +147,7 @@ public final class TestPages {
         return workshop.book().read(reading -> {
             Outcome<Tested> tested = plan(reading, call);
             if (!(tested instanceof Outcome.Sound<Tested> sound)) {
-                return new Answer.Missing(String.join(" ", Sentences.of(tested.faults())));
+                return new Answer.Missing(Sentences.missing(tested.faults()));
             }
             Tested of = sound.value();
             List<boltlore.trades.testing.Reading> typed =
@@ -227,7 +227,7 @@ public final class TestPages {
         return workshop.book().read(reading -> {
             Outcome<Tested> tested = plan(reading, call);
             if (!(tested instanceof Outcome.Sound<Tested> sound)) {
-                return new Answer.Missing(String.join(" ", Sentences.of(tested.faults())));
+                return new Answer.Missing(Sentences.missing(tested.faults()));
             }
             Tested of = sound.value();
             LocalDate today = call.today();

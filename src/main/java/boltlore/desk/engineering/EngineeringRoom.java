@@ -24,6 +24,7 @@ import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
 import boltlore.trades.KitInWork;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -70,6 +71,11 @@ public final class EngineeringRoom implements Room {
         doors.look("/engineering/why", this::why);
         proofs.open(doors);
         recalls.open(doors);
+    }
+
+    @Override
+    public void ahead(LocalDate today) {
+        proofs.ahead();
     }
 
     private Catalogue catalogue() {
@@ -163,7 +169,7 @@ public final class EngineeringRoom implements Room {
         Outcome<KitInWork> kit =
                 typed.sound().then(ok -> workshop.book().read(reading -> kits.of(reading, order, call.today())));
         if (!(kit instanceof Outcome.Sound<KitInWork> sound)) {
-            return new Answer.Missing(String.join(" ", Sentences.of(kit.faults())));
+            return new Answer.Missing(Sentences.missing(kit.faults()));
         }
         KitInWork of = sound.value();
         boolean in = of.bill().resolved().kit().contains(part);

@@ -61,12 +61,20 @@ public final class ProofPages {
         if (family == null) {
             return new Answer.Missing("There is no family '" + call.path("family") + "' in the catalogue.");
         }
+        return Answer.page("Proof of " + family.name(), "engineering/proof.jte", proved(family));
+    }
+
+    private Proof proved(Family family) {
         Proof known = proved.get(family.name());
         Proof shown = known == null ? prove(family) : known;
         if (shown.whole()) {
             proved.put(family.name(), shown);
         }
-        return Answer.page("Proof of " + family.name(), "engineering/proof.jte", shown);
+        return shown;
+    }
+
+    void ahead() {
+        workshop.bench().catalogue().families().values().forEach(this::proved);
     }
 
     private Proof prove(Family family) {

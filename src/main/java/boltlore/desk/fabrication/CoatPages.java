@@ -148,7 +148,7 @@ public final class CoatPages {
                 .then(ok -> workshop.book().read(reading -> kits.of(reading, orders, call.today())))
                 .then(found -> new CoatingTrade().work(found, Given.NONE));
         if (!(planned instanceof Outcome.Sound<List<TradeResult>> sound)) {
-            return new Answer.Missing(String.join(" ", Sentences.of(planned.faults())));
+            return new Answer.Missing(Sentences.missing(planned.faults()));
         }
         if (sound.value().isEmpty()) {
             return new Answer.Missing(CoatingTrade.NOTHING);

@@ -67,7 +67,7 @@ public final class CutPages {
         return workshop.book().read(reading -> {
             Outcome<Planned> planned = typed.sound().then(ok -> planned(reading, orders, call));
             if (!(planned instanceof Outcome.Sound<Planned> sound)) {
-                return new Answer.Missing(String.join(" ", Sentences.of(planned.faults())));
+                return new Answer.Missing(Sentences.missing(planned.faults()));
             }
             Report report = sound.value().cut().sheet().report().get();
             return DrawnSheet.isAsked(call)

@@ -75,7 +75,7 @@ public final class FilmPages {
         return workshop.book().read(reading -> {
             Outcome<CoatJob> job = typed.sound().then(ok -> job(reading, orders, call));
             if (!(job instanceof Outcome.Sound<CoatJob> sound)) {
-                return new Answer.Missing(String.join(" ", Sentences.of(job.faults())));
+                return new Answer.Missing(Sentences.missing(job.faults()));
             }
             return Answer.page(
                     "Film readings of " + String.join(", ", orders),
@@ -252,7 +252,7 @@ public final class FilmPages {
                     .then(ok -> last(reading, orders.get(0)))
                     .then(csv -> job(reading, orders, call).then(job -> read(csv, job)));
             if (!(report instanceof Outcome.Sound<Report> sound)) {
-                return new Answer.Missing(String.join(" ", Sentences.of(report.faults())));
+                return new Answer.Missing(Sentences.missing(report.faults()));
             }
             return DrawnSheet.isAsked(call)
                     ? DrawnSheet.handed(sound.value(), call)

@@ -3,7 +3,6 @@ package boltlore.desk.frame;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,10 +22,19 @@ public record Access(String address, int port, @Nullable Outside outside) {
      * @param names that its certificate holds
      * @param certificate PEM file (RFC 7468), with those that lead to a known authority behind it
      * @param key PEM file of its private key, PKCS #8 (RFC 5958), without a password
-     * @param roles what somebody of that name and password works as; empty where the password is not right
+     * @param people who may sign in
      */
-    public record Outside(
-            Set<String> names, Path certificate, Path key, BiFunction<String, String, Optional<Set<Role>>> roles) {}
+    public record Outside(Set<String> names, Path certificate, Path key, SignsIn people) {}
+
+    /** Who may sign in, asked anew each time. */
+    public interface SignsIn {
+
+        /** What somebody of that name and password works as; empty where the password is not right. */
+        Optional<Set<Role>> roles(String name, String password);
+
+        /** What somebody of that name works as now; empty where nobody of that name may sign in any more. */
+        Optional<Set<Role>> now(String name);
+    }
 
     /** This machine alone. */
     public static Access here(int port) {

@@ -25,6 +25,13 @@ final class Pages {
         this.rooms = rooms.stream().filter(room -> !room.says().isEmpty()).toList();
     }
 
+    /** What is shown while there are no rooms yet. */
+    String waiting(String says) {
+        StringOutput out = new StringOutput();
+        engine.render("frame/waiting.jte", says, out);
+        return out.toString();
+    }
+
     /** @param path that was asked for, at which the form stands that was refused */
     String write(Answer.Shown shown, String room, Reader reader, Call call, String path) {
         List<Head.Entrance> entrances = rooms.stream()

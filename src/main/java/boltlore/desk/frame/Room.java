@@ -1,5 +1,6 @@
 package boltlore.desk.frame;
 
+import java.time.LocalDate;
 import java.util.function.Function;
 
 /** The pages of one room. It knows what it shows and which calls of the book it makes, and nothing of the web. */
@@ -16,6 +17,12 @@ public interface Room {
 
     /** Says which call is answered by which page. */
     void open(Doors doors);
+
+    /**
+     * Works out beforehand what somebody will ask for soon, while nobody asks; changes nothing. Called once, in the
+     * background, when the desk has opened.
+     */
+    default void ahead(LocalDate today) {}
 
     /** What stands at a path. Names in braces, as "/stores/part/{part}", are handed on. */
     interface Doors {

@@ -3,6 +3,7 @@ package boltlore.desk.frame;
 import boltlore.faults.Fault;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Faults in the words of a page. */
 public final class Sentences {
@@ -14,6 +15,18 @@ public final class Sentences {
 
     public static List<String> of(List<Fault> faults) {
         return faults.stream().map(Sentences::of).toList();
+    }
+
+    /** Of what was asked for by its name and is not there. */
+    public static String missing(List<Fault> faults) {
+        return faults.stream().map(Sentences::missing).distinct().collect(Collectors.joining(" "));
+    }
+
+    /** 'There is no order 'BL-9' in this book.' */
+    private static String missing(Fault fault) {
+        return fault.found().startsWith("the ") && fault.expected().endsWith("of the book")
+                ? "There is no " + fault.found().substring("the ".length()) + " in this book."
+                : of(fault);
     }
 
     static String of(Fault fault) {

@@ -9,6 +9,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.net.URI;
@@ -17,7 +18,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -36,36 +36,65 @@ public final class Server implements AutoCloseable {
     private static final int LARGEST_HEADERS_BYTES = 16 * 1024;
     private static final int SILENT_MS = 30_000;
 
-    private final List<Room> rooms;
+    private static final String FIRST_WORDS = "It reads the catalogue.";
+
     private final Access access;
     private final Supplier<By> by;
     private final PrintWriter log;
     private final Guard guard;
     private final SignIn signIn;
-    private final Pages pages;
+    private volatile Opened opened = new Opened(List.of());
+    private volatile String waiting = FIRST_WORDS;
     private final AtomicLong failures = new AtomicLong();
     private final Javalin javalin;
 
+    /** What is shown of the rooms that are open; none where the desk still opens. */
+    private static final class Opened {
+        private final List<Room> rooms;
+        private final Routes routes;
+        private final Pages pages;
+
+        Opened(List<Room> rooms) {
+            this.rooms = List.copyOf(rooms);
+            this.routes = new Routes(rooms);
+            this.pages = new Pages(rooms);
+        }
+    }
+
+    /** Begins to answer for these rooms. */
+    public Server(List<Room> rooms, Access access, Supplier<By> by, PrintWriter log) throws IOException {
+        this(access, by, log);
+        open(rooms);
+    }
+
     /**
-     * Begins to answer.
+     * Begins to answer, with a page that waits until there are rooms.
      *
      * @param by who works here, asked anew for each call; of those who have signed in their own name counts
      * @param log where failures of the program are told, without anything that was asked or said
      * @throws IOException where the certificate or its key cannot be read
      */
-    public Server(List<Room> rooms, Access access, Supplier<By> by, PrintWriter log) throws IOException {
-        this.rooms = List.copyOf(rooms);
+    public Server(Access access, Supplier<By> by, PrintWriter log) throws IOException {
         this.access = access;
         this.by = by;
         this.log = log;
         Access.Outside outside = access.outside();
         this.guard = new Guard(outside != null);
         this.signIn = new SignIn(
-                outside == null ? null : outside.roles(), () -> by.get().at());
-        this.pages = new Pages(rooms);
+                outside == null ? null : outside.people(), () -> by.get().at());
         SslContextFactory.@Nullable Server tls = outside == null ? null : Tls.of(outside);
         this.javalin = Javalin.create(config -> configure(config, tls));
         javalin.start();
+    }
+
+    /** From now on the rooms answer. */
+    public void open(List<Room> rooms) {
+        opened = new Opened(rooms);
+    }
+
+    /** What whoever waits reads, in a sentence. */
+    public void waitsFor(String says) {
+        waiting = says;
     }
 
     public URI address() {
@@ -89,12 +118,17 @@ public final class Server implements AutoCloseable {
         config.jetty.addConnector((server, http) -> connector(server, http, tls));
         config.routes.before(context -> {
             guard.look(context, hosts());
-            signIn.look(context);
+            if (opened.rooms.isEmpty() && !context.path().startsWith("/assets/")) {
+                waits(context);
+            } else {
+                signIn.look(context);
+            }
         });
-        signIn.open(config, (context, shown) -> show(context, "", shown, call(context, Map.of())));
+        signIn.open(config, (context, shown) -> show(context, "", shown, call(context, Map.of(), Map.of())));
         Assets.byPath().forEach((path, asset) -> config.routes.get(path, asset::hand));
-        config.routes.get("/", context -> context.redirect(rooms.get(0).path(), HttpStatus.SEE_OTHER));
-        rooms.forEach(room -> room.open(doors(config, room)));
+        config.routes.get("/", context -> context.redirect(opened.rooms.get(0).path(), HttpStatus.SEE_OTHER));
+        config.routes.get("/*", context -> guarded(context, false, context.queryParamMap()));
+        config.routes.post("/*", context -> guarded(context, true, context.formParamMap()));
         failures(config);
     }
 
@@ -140,7 +174,7 @@ public final class Server implements AutoCloseable {
 
     private static String says(HttpResponseException answer) {
         return switch (answer.getStatus()) {
-            case 404 -> "There is no such page here.";
+            case 404 -> "No page of this desk has that address. Look whether it was typed as it should be; the rooms above lead on.";
             case 413 -> "The form was too large; nothing was changed.";
             default -> "The request was not understood; nothing was changed.";
         };
@@ -158,35 +192,32 @@ public final class Server implements AutoCloseable {
                 .collect(Collectors.toSet());
     }
 
-    private Room.Doors doors(JavalinConfig config, Room room) {
-        return new Room.Doors() {
-            @Override
-            public void look(String path, Function<Call, Answer> answer) {
-                config.routes.get(path, context -> guarded(context, room, context.queryParamMap(), answer));
-            }
-
-            @Override
-            public void act(String path, Function<Call, Answer> answer) {
-                config.routes.post(path, context -> guarded(context, room, context.formParamMap(), answer));
-            }
-        };
+    /** RFC 9110, 15.6.4: not yet, and when to ask again. */
+    private void waits(Context context) {
+        context.status(HttpStatus.SERVICE_UNAVAILABLE);
+        context.header("Retry-After", "1");
+        context.html(opened.pages.waiting(waiting));
+        context.skipRemainingHandlers();
     }
 
     /** What is wrong with the program itself, as a class that is not there, is answered and told like any other failure. */
-    private void guarded(Context context, Room room, Map<String, List<String>> said, Function<Call, Answer> asked) {
+    private void guarded(Context context, boolean acts, Map<String, List<String>> said) {
+        Routes.Found found =
+                opened.routes.find(acts, context.path()).orElseThrow(() -> new NotFoundResponse(context.path()));
         try {
-            answer(context, room, said, asked);
+            answer(context, found, said);
         } catch (Error failure) {
             failed(failure, context);
         }
     }
 
-    private void answer(Context context, Room room, Map<String, List<String>> said, Function<Call, Answer> asked) {
+    private void answer(Context context, Routes.Found found, Map<String, List<String>> said) {
+        Room room = found.room();
         if (!room.role().admits(signIn.roles(context))) {
             throw new Guard.Refused(403, "This room is not one that you work in; ask whoever owns the workshop.");
         }
-        Call call = call(context, said);
-        Answer answer = asked.apply(call);
+        Call call = call(context, found.names(), said);
+        Answer answer = found.answer().apply(call);
         if (answer instanceof Answer.Shown shown) {
             show(context, room.path(), shown, call);
         } else if (answer instanceof Answer.Done done) {
@@ -201,17 +232,17 @@ public final class Server implements AutoCloseable {
         }
     }
 
-    private Call call(Context context, Map<String, List<String>> said) {
+    private Call call(Context context, Map<String, String> names, Map<String, List<String>> said) {
         By here = by.get();
         By who = signIn.who(context)
                 .map(signed -> new By(here.at(), here.today(), here.desk(), signed.name()))
                 .orElse(here);
-        return new Call(context.pathParamMap(), said, who.once(once(context, said)));
+        return new Call(names, said, who.once(once(context, said)));
     }
 
     private void show(Context context, String room, Answer.Shown shown, Call call) {
         context.status(shown.refused().isEmpty() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT);
-        context.html(pages.write(shown, room, head(context), call, context.path()));
+        context.html(opened.pages.write(shown, room, head(context), call, context.path()));
     }
 
     private Pages.Reader head(Context context) {
@@ -238,8 +269,8 @@ public final class Server implements AutoCloseable {
     /** @param room that leads on from there, or empty */
     private void tell(Context context, int status, String says, String room) {
         context.status(status);
-        Answer.Shown told = Answer.page(status == 404 ? "Nothing here" : "Not done", "frame/failed.jte", says);
-        context.html(pages.write(told, room, head(context), call(context, Map.of()), context.path()));
+        Answer.Shown told = Answer.page(status == 404 ? "There is no such page" : "Not done", "frame/failed.jte", says);
+        context.html(opened.pages.write(told, room, head(context), call(context, Map.of(), Map.of()), context.path()));
     }
 
     /** What was asked or said may be personal: of a failure only its number, its page and its place in the program are told. */

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiFunction;
 import java.util.function.Supplier;
 
 /**
@@ -22,7 +21,7 @@ final class Sessions {
     private static final Duration LONGEST_WAIT = Duration.ofMinutes(15);
     private static final int MOST_NAMES = 10_000;
 
-    private final BiFunction<String, String, Optional<Set<Role>>> roles;
+    private final Access.SignsIn people;
     private final Supplier<Instant> clock;
     private final Map<String, Session> sessions = new HashMap<>();
     private final Map<String, Tries> tries = new LinkedHashMap<>() {
@@ -32,8 +31,8 @@ final class Sessions {
         }
     };
 
-    Sessions(BiFunction<String, String, Optional<Set<Role>>> roles, Supplier<Instant> clock) {
-        this.roles = roles;
+    Sessions(Access.SignsIn people, Supplier<Instant> clock) {
+        this.people = people;
         this.clock = clock;
     }
 
@@ -44,8 +43,17 @@ final class Sessions {
 
     private record Tries(int wrong, Instant next) {}
 
-    /** Who has this session; empty where it has ended. */
-    synchronized Optional<Signed> who(String key) {
+    /** Who has this session, as which they work now; empty where it has ended, or where they may sign in no more. */
+    Optional<Signed> who(String key) {
+        Optional<Signed> signed = known(key);
+        Optional<Set<Role>> now = signed.flatMap(who -> people.now(who.name()));
+        if (now.isEmpty()) {
+            end(key);
+        }
+        return signed.flatMap(who -> now.map(roles -> new Signed(who.name(), roles)));
+    }
+
+    private synchronized Optional<Signed> known(String key) {
         Session session = sessions.get(key);
         Instant now = clock.get();
         if (session == null
@@ -68,7 +76,7 @@ final class Sessions {
         if (now.isBefore(next(name))) {
             throw new Guard.Refused(429, "Too many wrong passwords for this name. Try again in a while.");
         }
-        Optional<Set<Role>> found = roles.apply(name, password);
+        Optional<Set<Role>> found = people.roles(name, password);
         return found.isEmpty() ? wrong(name, now) : Optional.of(begin(new Signed(name, found.get()), now));
     }
 

@@ -13,7 +13,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -27,9 +26,9 @@ public final class SignIn {
 
     private final @Nullable Sessions sessions;
 
-    /** @param roles null where everybody here may do everything */
-    SignIn(@Nullable BiFunction<String, String, Optional<Set<Role>>> roles, Supplier<Instant> clock) {
-        this.sessions = roles == null ? null : new Sessions(roles, clock);
+    /** @param people null where everybody here may do everything */
+    SignIn(Access.@Nullable SignsIn people, Supplier<Instant> clock) {
+        this.sessions = people == null ? null : new Sessions(people, clock);
     }
 
     /** What a page to sign in on shows. */

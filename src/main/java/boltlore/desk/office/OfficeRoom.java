@@ -4,9 +4,11 @@ import boltlore.book.ChangeState;
 import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
 import boltlore.book.QuotedVersion;
+import boltlore.book.db.Needs;
 import boltlore.book.db.Reading;
 import boltlore.book.orders.KitsAtHand;
 import boltlore.book.orders.Margins;
+import boltlore.catalogue.Part;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
 import boltlore.desk.frame.DrawnSheet;
@@ -16,16 +18,17 @@ import boltlore.desk.frame.Room;
 import boltlore.desk.frame.Sentences;
 import boltlore.desk.frame.Workshop;
 import boltlore.desk.stores.DueIn;
-import boltlore.desk.stores.ShortPages;
 import boltlore.faults.Outcome;
+import boltlore.measure.Digits;
+import boltlore.measure.PartNumber;
 import boltlore.report.Report;
-import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
 import boltlore.trades.scheduling.SchedulingTrade;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The room that owns the day: what is due, late, short and waiting, and what the month has earned. */
 public final class OfficeRoom implements Room {
@@ -33,6 +36,8 @@ public final class OfficeRoom implements Room {
     private static final int SOON_DAYS = 14;
     private static final int MOST = 200;
     private static final int MOST_SHORT = 12;
+    private static final int MOST_LATE = 40;
+    private static final int MOST_NAMED = 4;
     private static final List<OrderState> OWED =
             OrderState.ALL.stream().filter(OrderState::owed).toList();
 
@@ -69,9 +74,7 @@ public final class OfficeRoom implements Room {
         return workshop.book().read(reading -> {
             List<OrderRow> owed = OrderRow.list(reading, OWED, call.today());
             String soon = call.today().plusDays(SOON_DAYS).toString();
-            Outcome<List<ShortPages.Lacking>> lacking = ShortPages.rows(reading, kits, workshop, call.today());
-            List<ShortPages.Lacking> rows =
-                    lacking instanceof Outcome.Sound<List<ShortPages.Lacking>> sound ? sound.value() : List.of();
+            List<Needs.Lacking> lacking = reading.needs().lacking(Integer.MAX_VALUE);
             return Answer.page(
                             "This morning",
                             "office/today.jte",
@@ -83,15 +86,35 @@ public final class OfficeRoom implements Room {
                                                     && order.due().compareTo(soon) <= 0)
                                             .toList(),
                                     owed.size(),
-                                    rows.stream().limit(MOST_SHORT).toList(),
-                                    rows.size(),
+                                    lacking.stream()
+                                            .limit(MOST_SHORT)
+                                            .map(item -> lacks(reading, item))
+                                            .toList(),
+                                    lacking.size(),
                                     DueIn.all(reading, call.today()).stream()
                                             .filter(DueIn::late)
+                                            .limit(MOST_LATE)
                                             .toList(),
                                     waiting(reading, call.today()),
-                                    margins(reading, call.today())))
-                    .refused(lacking.faults());
+                                    margins(reading, call.today())));
         });
+    }
+
+    /** As the sums of the book have it: the dated plan resolves every owed kit, and takes its time. */
+    private Lacks lacks(Reading reading, Needs.Lacking item) {
+        List<String> orders = reading.needs().forWhom(item.part(), item.finish()).stream()
+                .map(Needs.Open::order)
+                .distinct()
+                .toList();
+        Part part = workshop.bench().catalogue().parts().get(new PartNumber(item.part()));
+        return new Lacks(
+                item.first().toString(),
+                item.part(),
+                item.finish(),
+                part == null ? "" : part.name().english(),
+                Digits.plain(item.lacks()) + (part == null ? "" : " " + part.unit()),
+                orders.stream().limit(MOST_NAMED).collect(Collectors.joining(", "))
+                        + (orders.size() > MOST_NAMED ? " and " + (orders.size() - MOST_NAMED) + " more" : ""));
     }
 
     /** What waits for somebody, in sentences. */
@@ -147,9 +170,9 @@ public final class OfficeRoom implements Room {
     private Answer load(Call call) {
         Outcome<List<TradeResult>> planned = workshop.book()
                 .read(reading -> kits.owed(reading, call.today()))
-                .then(owed -> owed.isEmpty() ? Outcome.sound(List.of()) : new SchedulingTrade().work(owed, Given.NONE));
+                .then(owed -> owed.isEmpty() ? Outcome.sound(List.of()) : new SchedulingTrade().work(owed, SchedulingTrade.from(call.today())));
         if (!(planned instanceof Outcome.Sound<List<TradeResult>> sound)) {
-            return new Answer.Missing(String.join(" ", Sentences.of(planned.faults())));
+            return new Answer.Missing(Sentences.missing(planned.faults()));
         }
         if (sound.value().isEmpty() || sound.value().get(0).sheets().isEmpty()) {
             return new Answer.Missing("No order is owed, or nobody has said which hours the work centres have.");
@@ -160,7 +183,9 @@ public final class OfficeRoom implements Room {
                 : Answer.page(
                         "Load of the weeks",
                         "office/load.jte",
-                        new Load(DrawnSheet.of(report, call, "/office/load?", "Load", "Load in figures")));
+                        new Load(
+                                late(call.today()),
+                                DrawnSheet.of(report, call, "/office/load?", "Load", "Load in figures")));
     }
 
     /**
@@ -173,15 +198,28 @@ public final class OfficeRoom implements Room {
             List<OrderRow> late,
             List<OrderRow> soon,
             int owed,
-            List<ShortPages.Lacking> lacking,
+            List<Lacks> lacking,
             int lackingAll,
             List<DueIn> overdue,
             List<String> waiting,
             List<MarginRow> margins) {}
 
+    /** A part that is short, and for which orders. */
+    public record Lacks(String needed, String part, String finish, String name, String quantity, String forWhom) {}
+
     /** What the month's orders of one kit leave above their full cost. */
     public record MarginRow(String family, int orders, String net, String full, String margin, String percent) {}
 
-    /** The weeks. */
-    public record Load(DrawnSheet sheet) {}
+    private List<OrderRow> late(LocalDate today) {
+        return workshop.book().read(reading -> OrderRow.list(reading, OWED, today)).stream()
+                .filter(OrderRow::late)
+                .toList();
+    }
+
+    /**
+     * The weeks from this one on.
+     *
+     * @param late what should have been finished before it
+     */
+    public record Load(List<OrderRow> late, DrawnSheet sheet) {}
 }

@@ -2,6 +2,7 @@ package boltlore.desk.people;
 
 import boltlore.book.db.Book;
 import boltlore.book.db.DeskUsers.User;
+import boltlore.desk.frame.Access;
 import boltlore.desk.frame.Role;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
@@ -14,7 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Those who may sign in at desks of a book. */
-public final class People {
+public final class People implements Access.SignsIn {
 
     /** OWASP Password Storage Cheat Sheet, Argon2id: 19 MiB, two passes, one lane (from memory). */
     private static final Argon2Function HASHING = Argon2Function.getInstance(19 * 1024, 2, 1, 32, Argon2.ID);
@@ -54,7 +55,12 @@ public final class People {
         return Outcome.sound(name);
     }
 
-    /** What somebody works as, where the password is right. */
+    @Override
+    public Optional<Set<Role>> now(String name) {
+        return book.read(reading -> reading.deskUsers().find(name)).map(People::roles);
+    }
+
+    @Override
     public Optional<Set<Role>> roles(String name, String password) {
         Optional<User> found = book.read(reading -> reading.deskUsers().find(name));
         String hash = found.map(User::password).orElse(nobody);

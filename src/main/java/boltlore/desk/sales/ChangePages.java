@@ -194,7 +194,7 @@ public final class ChangePages {
                             sound.value().name() + ": parts after it has left",
                             "sales/service.jte",
                             serviced(reading, sound.value(), call))
-                    : new Answer.Missing(String.join(" ", Sentences.of(found.faults())));
+                    : new Answer.Missing(Sentences.missing(found.faults()));
         });
     }
 

@@ -2,13 +2,16 @@ package boltlore.desk.sales;
 
 import boltlore.asking.KitFigures;
 import boltlore.book.Offer;
+import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
 import boltlore.book.QuotedVersion;
 import boltlore.book.orders.DraftDesk.Draft;
 import boltlore.book.orders.OrderDesk;
+import boltlore.desk.frame.Acting;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
 import boltlore.desk.frame.Room.Doors;
+import boltlore.desk.frame.Typed;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
 import java.time.LocalDate;
@@ -27,6 +30,8 @@ public final class ConfirmPages {
     void open(Doors doors) {
         doors.look(SalesRoom.ORDER + "{order}/confirm", this::page);
         doors.act(SalesRoom.ORDER + "{order}/confirm", this::confirm);
+        doors.look(SalesRoom.ORDER + "{order}/give-up", this::givingUp);
+        doors.act(SalesRoom.ORDER + "{order}/give-up", this::giveUp);
     }
 
     private Answer page(Call call) {
@@ -78,6 +83,44 @@ public final class ConfirmPages {
                         + " days from today."
                 : "";
     }
+
+    /** An open order is lost, one that is owed is cancelled: either with a reason, and nobody finds it among the others then. */
+    private Answer givingUp(Call call) {
+        return workshop.book().read(reading -> {
+            Outcome<OrderStanding> found = OrderDesk.standing(reading, call.path("order"));
+            if (!(found instanceof Outcome.Sound<OrderStanding> sound)) {
+                return OrderPages.missing(found);
+            }
+            OrderStanding order = sound.value();
+            boolean may = order.state().open() || order.state().owed();
+            return may
+                    ? Answer.page(
+                            "Give " + order.name() + " up?",
+                            "sales/give-up.jte",
+                            new GivenUp(order.name(), to(order).written()))
+                    : new Answer.Done(SalesRoom.ORDER + order.name());
+        });
+    }
+
+    private static OrderState to(OrderStanding order) {
+        return order.state().open() ? OrderState.LOST : OrderState.CANCELLED;
+    }
+
+    private Answer giveUp(Call call) {
+        Typed typed = new Typed(call);
+        String why = typed.reason("reason", "Why");
+        String name = call.path("order");
+        return Acting.done(
+                call,
+                SalesRoom.ORDER + name,
+                by -> typed.sound()
+                        .then(ok -> workshop.book().read(reading -> OrderDesk.standing(reading, name)))
+                        .then(order -> new OrderDesk(workshop.book(), by).move(name, to(order), why)),
+                this::givingUp);
+    }
+
+    /** @param to what it is then */
+    public record GivenUp(String number, String to) {}
 
     /** Freezes what the page showed: where another version was quoted meanwhile, it is looked at first. */
     private Answer confirm(Call call) {

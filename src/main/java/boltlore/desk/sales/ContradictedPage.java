@@ -1,6 +1,7 @@
 package boltlore.desk.sales;
 
 import boltlore.book.orders.DraftDesk.Draft;
+import boltlore.choosing.Conflict;
 import boltlore.choosing.ConflictWords;
 import boltlore.choosing.Opening;
 import boltlore.desk.frame.Answer;
@@ -12,23 +13,39 @@ import java.util.List;
  * A draft whose answers do not stand together, because the catalogue has changed since or a file said so.
  *
  * @param says why
+ * @param against the answers that do not go together, each of which may be left open instead
  * @param ways changes after which they do
+ * @param quoted version that was quoted last, as a number; empty where none was
  */
-public record ContradictedPage(String number, String seen, String says, List<OpeningPage.Way> ways, boolean mayGoBack) {
+public record ContradictedPage(
+        String number,
+        String seen,
+        String says,
+        List<Card.Settled> against,
+        List<OpeningPage.Way> ways,
+        boolean mayGoBack,
+        String quoted) {
 
-    static Answer.Shown of(Draft draft, Choosing choosing) {
+    static Answer.Shown of(Draft draft, Choosing choosing, List<Card.Version> versions) {
         ConflictWords words = new ConflictWords(draft.order().choices().family());
-        String says =
-                words.contradiction(choosing.chooser().conflict(draft.order().choices(), CardMaker.importance(draft)));
+        Conflict conflict = choosing.chooser().conflict(draft.order().choices(), CardMaker.importance(draft));
+        String quoted = versions.isEmpty() || !versions.get(versions.size() - 1).outOfDate()
+                ? ""
+                : String.valueOf(versions.size());
         return Answer.page(
                 draft.order().name(),
                 "sales/contradicted.jte",
                 new ContradictedPage(
                         draft.order().name(),
                         draft.seen(),
-                        says,
+                        words.contradiction(conflict),
+                        conflict.choices().stream()
+                                .map(choice -> new Card.Settled(
+                                        "", words.says(choice), choice.option().text()))
+                                .toList(),
                         ways(draft, choosing, words),
-                        !draft.earlier().isEmpty()));
+                        !draft.earlier().isEmpty(),
+                        quoted));
     }
 
     private static List<OpeningPage.Way> ways(Draft draft, Choosing choosing, ConflictWords words) {

@@ -32,7 +32,8 @@ public final class FrozenPages {
             String number,
             List<Card.Fact> facts,
             List<Card.Settled> settled,
-            List<Card.Version> versions) {}
+            List<Card.Version> versions,
+            boolean owed) {}
 
     Answer.Shown page(Call call, Draft draft) {
         OrderStanding standing = draft.standing();
@@ -59,7 +60,7 @@ public final class FrozenPages {
                         .toList();
         List<String> told = workshop.book().read(reading -> Told.of(reading, call));
         return Answer.page(
-                standing.name(), "sales/frozen.jte", new Page(told, standing.name(), facts, settled, versions));
+                standing.name(), "sales/frozen.jte", new Page(told, standing.name(), facts, settled, versions, standing.state().owed()));
     }
 
     /** A version, and whether the draft has gone on since. */

@@ -61,6 +61,8 @@ final class OrderPages {
         doors.act(AT + "/back", this::back);
         doors.act(AT + "/copy", this::copy);
         doors.act(AT + "/quote", this::quote);
+        doors.act(AT + "/as-quoted", call -> act(call, this::asQuoted));
+        doors.act(AT + "/leave", call -> act(call, this::left));
         new ConfirmPages(workshop).open(doors);
     }
 
@@ -73,7 +75,7 @@ final class OrderPages {
     }
 
     static Answer missing(Outcome<?> outcome) {
-        return new Answer.Missing(Sentences.of(outcome.faults()).get(0));
+        return new Answer.Missing(Sentences.missing(outcome.faults()));
     }
 
     /** The card of an order that is open, or what was frozen. */
@@ -98,7 +100,7 @@ final class OrderPages {
                 Card card = new CardMaker(draft, choosing, standing).card(call.said("ask"));
                 return Answer.page(order.name(), "sales/card.jte", card.with(versions, holds));
             }
-            return ContradictedPage.of(draft, choosing);
+            return ContradictedPage.of(draft, choosing, versions);
         });
         ahead.look(draft, call.today(), shown);
         return shown;
@@ -216,6 +218,38 @@ final class OrderPages {
                         .back(call.path("order"), call.said("seen"), workshop.bench()));
     }
 
+    /** The draft says again what was quoted last, for whom it is for now. */
+    private Outcome<Order> asQuoted(Call call, Draft draft) {
+        return workshop.book().read(reading -> {
+            List<QuotedVersion> quoted =
+                    reading.orders().quotations(draft.order().name());
+            if (quoted.isEmpty()) {
+                return Outcome.faulty(Fault.of("", "no quotation", "one of this order", ""));
+            }
+            String content = quoted.get(quoted.size() - 1).stands().order();
+            return workshop.bench()
+                    .order(draft.order().name(), reading.contents().of(content))
+                    .then(order -> Outcome.sound(new OrderBuilder(order)
+                            .customer(draft.order().customer())
+                            .build()));
+        });
+    }
+
+    /** An answer is taken off, so that its question is open again; the others may still contradict each other. */
+    private Outcome<Order> left(Call call, Draft draft) {
+        Order order = draft.order();
+        OptionName option = new OptionName(call.said("option"));
+        if (order.choices().value(option).isEmpty()) {
+            return Outcome.faulty(Fault.of("", "no answer to that question", "one that was given", ""));
+        }
+        TreeSet<OptionName> byDate = new TreeSet<>(order.settledByDate());
+        byDate.remove(option);
+        return Outcome.sound(new OrderBuilder(order)
+                .choices(order.choices().without(option))
+                .settledByDate(byDate)
+                .build());
+    }
+
     /** Every forced value is taken down first, so that what is quoted is the whole order. */
     private Answer quote(Call call) {
         Outcome<Draft> found = draft(call.path("order"));
@@ -227,7 +261,7 @@ final class OrderPages {
                 order,
                 call.today(),
                 choosing -> choosing.chooser().standing(order.choices()) instanceof ChoiceState.Sound standing
-                        ? Outcome.sound(standing.withForced())
+                        ? whole(order, choosing, standing)
                         : Outcome.faulty(Fault.of("", "choices that do not stand together", "an order", "")));
         Outcome<Written<QuotedVersion>> quoted = whole.then(
                         choices -> new DraftDesk(workshop.book(), call.by().further("whole"))
@@ -235,6 +269,17 @@ final class OrderPages {
                 .then(same -> new OrderDesk(workshop.book(), call.by())
                         .quote(order.name(), workshop.bench(), new OrderDesk.Asked(null, null), ""));
         return finished(call, quoted);
+    }
+
+    /** What must be said beside the choices is said before it is promised. */
+    private static Outcome<Choices> whole(Order order, Choosings.Choosing choosing, ChoiceState.Sound standing) {
+        List<Card.Want> wants =
+                standing.questions().isEmpty() ? CardWants.of(order, choosing, standing) : List.of();
+        return wants.isEmpty()
+                ? Outcome.sound(standing.withForced())
+                : Outcome.faulty(wants.stream()
+                        .map(want -> Fault.of("", "no answer to: " + want.asks(), "one before it is quoted", ""))
+                        .toList());
     }
 
     /** Another order that says the same, to go on from; the two can be compared. */

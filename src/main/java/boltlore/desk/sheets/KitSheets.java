@@ -2,6 +2,7 @@ package boltlore.desk.sheets;
 
 import boltlore.answers.OrderKit;
 import boltlore.book.OrderStanding;
+import boltlore.book.OrderState;
 import boltlore.book.orders.OrderDesk;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
@@ -40,6 +41,15 @@ final class KitSheets {
 
     /** What the sheets come from: an order that stands otherwise has other ones. */
     private record Wanted(OrderStanding standing, LocalDate today) {}
+
+    void ahead(LocalDate today) {
+        List<OrderState> owed = OrderState.ALL.stream()
+                .filter(state -> state.owed() || state == OrderState.QUOTED)
+                .toList();
+        workshop.book().read(reading -> reading.orders().in(owed, MOST_KEPT)).stream()
+                .map(OrderStanding::name)
+                .forEach(order -> of(order, today));
+    }
 
     /** All sheets of an order, or what keeps it from having any. */
     Outcome<List<Report>> of(String order, LocalDate today) {

@@ -7,17 +7,22 @@ import boltlore.desk.frame.Room;
 import boltlore.desk.frame.Sentences;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
+import boltlore.report.Page;
 import boltlore.report.Report;
 import boltlore.report.SheetFile;
 import boltlore.report.Table;
 import boltlore.report.html.HtmlWriter;
 import boltlore.trades.orders.SheetFormats;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Every room's sheets of an order. They stand in no row of rooms: each order leads to its own. */
 public final class SheetPages implements Room {
+
+    /** Signs of a sheet that is shown at once: with its frame it weighs no more than 150 kB. */
+    private static final int LONGEST = 140_000;
 
     private final KitSheets sheets;
 
@@ -47,6 +52,12 @@ public final class SheetPages implements Room {
         doors.look("/sheets/{order}/{sheet}/{file}", call -> with(call, report -> file(call, report)));
     }
 
+    /** Those that the workshop works on, the first due first. */
+    @Override
+    public void ahead(LocalDate today) {
+        sheets.ahead(today);
+    }
+
     private Answer list(Call call) {
         String order = call.path("order");
         Outcome<List<Report>> found = sheets.of(order, call.today());
@@ -70,8 +81,21 @@ public final class SheetPages implements Room {
     /** A sheet, and names of the files beside it. */
     public record Row(String sheet, String title, List<String> files) {}
 
-    /** A sheet as a page. */
-    public record Sheet(String order, String sheet, String title, String language, String pages, List<String> files) {}
+    /**
+     * A sheet as a page.
+     *
+     * @param leaves names of its pages, where it is too long to be shown at once; else none
+     * @param leaf that is shown; empty where all are
+     */
+    public record Sheet(
+            String order,
+            String sheet,
+            String title,
+            String language,
+            String pages,
+            List<String> leaves,
+            String leaf,
+            List<String> files) {}
 
     /** The workbook, all of it as JSON, and a CSV for each of its tables. */
     private static List<String> files(Report report) {
@@ -87,7 +111,7 @@ public final class SheetPages implements Room {
     private Answer with(Call call, Function<Report, Answer> answer) {
         Outcome<List<Report>> found = sheets.of(call.path("order"), call.today());
         if (!(found instanceof Outcome.Sound<List<Report>> all)) {
-            return new Answer.Missing(String.join(" ", Sentences.of(found.faults())));
+            return new Answer.Missing(Sentences.missing(found.faults()));
         }
         return all.value().stream()
                 .filter(report -> report.file().equals(call.path("sheet")))
@@ -96,7 +120,13 @@ public final class SheetPages implements Room {
                 .orElseGet(() -> new Answer.Missing("This order has no such sheet."));
     }
 
+    /** A long one leaf by leaf; all of it, as it is printed, where that is asked for. */
     private static Answer sheet(Call call, Report report) {
+        String whole = HtmlWriter.pages(report);
+        List<String> leaves =
+                whole.length() <= LONGEST ? List.of() : report.pages().stream().map(Page::name).toList();
+        String asked = call.said("leaf");
+        String leaf = leaves.isEmpty() || asked.equals("all") ? "" : leaves.contains(asked) ? asked : leaves.get(0);
         return Answer.page(
                 HtmlWriter.title(report),
                 "sheets/sheet.jte",
@@ -105,7 +135,11 @@ public final class SheetPages implements Room {
                         report.file(),
                         report.title(),
                         report.language(),
-                        HtmlWriter.pages(report),
+                        leaf.isEmpty()
+                                ? whole
+                                : HtmlWriter.pages(report, page -> page.name().equals(leaf)),
+                        leaves,
+                        leaf,
                         files(report)));
     }
 

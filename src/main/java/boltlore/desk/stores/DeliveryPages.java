@@ -64,7 +64,7 @@ public final class DeliveryPages {
         return workshop.book().read(reading -> {
             Outcome<PurchaseStanding> found = PurchaseDesk.any(reading, number);
             if (!(found instanceof Outcome.Sound<PurchaseStanding> sound)) {
-                return new Answer.Missing(String.join(" ", Sentences.of(found.faults())));
+                return new Answer.Missing(Sentences.missing(found.faults()));
             }
             Map<String, BigDecimal> left = new LinkedHashMap<>();
             sound.value().lines().stream()

@@ -110,7 +110,7 @@ public final class PickPages {
     static Answer shown(Outcome<Answer> page) {
         return page instanceof Outcome.Sound<Answer> sound
                 ? sound.value()
-                : new Answer.Missing(String.join(" ", Sentences.of(page.faults())));
+                : new Answer.Missing(Sentences.missing(page.faults()));
     }
 
     private String walked(List<PickLine> lines) {

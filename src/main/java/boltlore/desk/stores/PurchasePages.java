@@ -139,7 +139,7 @@ public final class PurchasePages {
         return workshop.book().read(reading -> {
             Outcome<PurchaseStanding> found = PurchaseDesk.any(reading, call.path("number"));
             if (!(found instanceof Outcome.Sound<PurchaseStanding> sound)) {
-                return new Answer.Missing(String.join(" ", Sentences.of(found.faults())));
+                return new Answer.Missing(Sentences.missing(found.faults()));
             }
             PurchaseStanding purchase = sound.value();
             return Answer.page(
@@ -174,7 +174,7 @@ public final class PurchasePages {
                 : "en";
         Outcome<PurchaseStanding> found = workshop.book().read(reading -> PurchaseDesk.any(reading, number));
         if (!(found instanceof Outcome.Sound<PurchaseStanding> sound)) {
-            return new Answer.Missing(String.join(" ", Sentences.of(found.faults())));
+            return new Answer.Missing(Sentences.missing(found.faults()));
         }
         Report report = report(sound.value(), language);
         String path = "/stores/purchase/" + number + "/sheet?language=" + language;

@@ -13,4 +13,9 @@ public record Receiving(
         String bin,
         boolean byLot,
         boolean bySerial,
-        Stretch<DueIn> due) {}
+        List<Came> came,
+        Stretch<DueIn> due) {
+
+    /** Something that came in lately, and may have been written down wrongly. */
+    public record Came(long entry, String says) {}
+}

@@ -58,7 +58,7 @@ public final class ShortPages {
                                         call,
                                         MOST,
                                         "/stores/short?of=" + PickPages.coded(of) + (late ? "&late=yes" : ""))))
-                : new Answer.Missing(String.join(" ", Sentences.of(rows.faults())));
+                : new Answer.Missing(Sentences.missing(rows.faults()));
     }
 
     /** What all owed orders and service orders lack together; empty where there are none. */

@@ -37,7 +37,13 @@ public final class HtmlWriter implements ReportWriter {
 
     /** The report's pages alone, escaped, each a section; to stand in a page of its own under the same style sheet. */
     public static String pages(Report report) {
+        return pages(report, page -> true);
+    }
+
+    /** Some of its pages, as they stand in the sheet. */
+    public static String pages(Report report, Predicate<Page> wanted) {
         return report.pages().stream()
+                .filter(wanted)
                 .map(page -> page(page, page.languageIn(report), report.language()))
                 .collect(Collectors.joining());
     }

@@ -63,6 +63,11 @@ public final class SchedulingTrade extends Trade {
                 List.of(ON, RULE, ADD_HOURS));
     }
 
+    /** To plan from a day on, of one order too. */
+    public static Given from(LocalDate day) {
+        return Given.NONE.with(ON, day);
+    }
+
     @Override
     public Given forKit() {
         return Given.NONE.with(WITH_KIT, true);

@@ -15,8 +15,19 @@ import org.junit.jupiter.api.Test;
 class SessionsTest {
 
     private final AtomicReference<Instant> clock = new AtomicReference<>(Instant.parse("2026-11-30T08:00:00Z"));
+    private final AtomicReference<Optional<Set<Role>>> now = new AtomicReference<>(Optional.of(Set.of(Role.STORES)));
     private final Sessions sessions = new Sessions(
-            (name, password) -> password.equals("right") ? Optional.of(Set.of(Role.STORES)) : Optional.empty(),
+            new Access.SignsIn() {
+                @Override
+                public Optional<Set<Role>> roles(String name, String password) {
+                    return password.equals("right") ? now.get() : Optional.empty();
+                }
+
+                @Override
+                public Optional<Set<Role>> now(String name) {
+                    return now.get();
+                }
+            },
             clock::get);
 
     private void wait(Duration time) {
@@ -32,6 +43,22 @@ class SessionsTest {
         assertThat(sessions.who(begin())).hasValue(new Sessions.Signed("Pat", Set.of(Role.STORES)));
         assertThat(sessions.who("guessed")).isEmpty();
         assertThat(sessions.signIn("Pat", "wrong")).isEmpty();
+    }
+
+    @Test
+    void ends_at_once_when_who_began_it_may_sign_in_no_more() {
+        String key = begin();
+        now.set(Optional.empty());
+        assertThat(sessions.who(key)).isEmpty();
+        now.set(Optional.of(Set.of(Role.STORES)));
+        assertThat(sessions.who(key)).isEmpty();
+    }
+
+    @Test
+    void goes_on_as_what_its_person_works_as_now() {
+        String key = begin();
+        now.set(Optional.of(Set.of(Role.BENCH)));
+        assertThat(sessions.who(key)).hasValue(new Sessions.Signed("Pat", Set.of(Role.BENCH)));
     }
 
     @Test

@@ -1,0 +1,226 @@
+package boltlore.desk;
+
+import boltlore.book.db.Book;
+import boltlore.book.db.Place;
+import boltlore.catalogue.json.CatalogueReader;
+import boltlore.book.orders.Bench;
+import boltlore.desk.frame.Access;
+import boltlore.desk.frame.Server;
+import boltlore.desk.frame.Workshop;
+import boltlore.faults.Outcome;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.net.CookieManager;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * So many people at one desk for so long, each with a browser's cookies and some seconds of thought between two pages.
+ * {@code DeskLoad BOOK PEOPLE SECONDS THOUGHT_MS}; the book is one that {@code boltlore.book.db.Scale} has filled, and the
+ * demo's orders are taken down beside its own. Prints the time of each kind of page, errors and memory.
+ */
+public final class DeskLoad {
+
+    private static final int PART = 5000;
+    private static final Pattern FIELD = Pattern.compile("name=\"(token|once|seen|option)\" value=\"([^\"]*)\"");
+    private static final Pattern VALUE = Pattern.compile("class=\"answer\" type=\"submit\" name=\"value\" value=\"([^\"]*)\"");
+
+    private final URI desk;
+    private final long until;
+    private final int thoughtMs;
+    private final Map<String, List<Long>> times = new ConcurrentSkipListMap<>();
+    private final Map<String, Integer> errors = new ConcurrentSkipListMap<>();
+
+    private DeskLoad(URI desk, int seconds, int thoughtMs) {
+        this.desk = desk;
+        this.until = System.nanoTime() + seconds * 1_000_000_000L;
+        this.thoughtMs = thoughtMs;
+    }
+
+    public static void main(String... words) throws IOException, InterruptedException {
+        Place place = sound(Place.of(words[0], Map.of()));
+        Path folder = Path.of("catalog");
+        Bench bench = Bench.of(sound(CatalogueReader.read(folder)), folder);
+        try (Book book = sound(Book.openOrBegin(place))) {
+            if (book.read(reading -> reading.orders().find("BL-1001")).isEmpty()) {
+                sound(new DemoBook(book, bench, OpenDesk::by).fill());
+            }
+            try (Server server = Desk.open(
+                    new Workshop(bench, book), Access.here(0), OpenDesk::by, new PrintWriter(System.err, true))) {
+                DeskLoad load = new DeskLoad(
+                        server.address(), Integer.parseInt(words[2]), Integer.parseInt(words[3]));
+                load.run(Integer.parseInt(words[1]));
+                load.print();
+            }
+        }
+        Runtime runtime = Runtime.getRuntime();
+        System.gc();
+        System.out.printf(
+                Locale.ROOT,
+                "memory in use at the end %d MB, at most %d MB%n",
+                (runtime.totalMemory() - runtime.freeMemory()) / 1_000_000,
+                runtime.maxMemory() / 1_000_000);
+    }
+
+    private void run(int people) throws InterruptedException {
+        List<Thread> all = new ArrayList<>();
+        for (int person = 0; person < people; person++) {
+            Random random = new Random(person);
+            int number = person;
+            Thread thread = new Thread(() -> person(random, number), "person " + person);
+            all.add(thread);
+            thread.start();
+        }
+        for (Thread thread : all) {
+            thread.join();
+        }
+    }
+
+    private void person(Random random, int number) {
+        HttpClient client =
+                HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
+        String order = "L-" + Long.toString(System.nanoTime(), 36).toUpperCase(Locale.ROOT) + "-" + number;
+        try {
+            while (System.nanoTime() < until) {
+                if (number % 4 == 0) {
+                    sell(client, order + "-" + random.nextInt(1_000_000));
+                } else {
+                    look(client, random);
+                }
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** A quarter of the people answer questions of orders that they take down. */
+    private void sell(HttpClient client, String order) throws InterruptedException {
+        String page = get(client, "sales, new", "/sales/new");
+        page = post(
+                client,
+                "sales, taken down",
+                "/sales/new",
+                fields(page) + "&customer=Load&family=pannier-van&built=1968&number=" + order + "&due=&partner=");
+        for (int i = 0; i < 6 && System.nanoTime() < until; i++) {
+            Matcher value = VALUE.matcher(page);
+            if (!value.find()) {
+                return;
+            }
+            page = post(
+                    client,
+                    "sales, answered",
+                    "/sales/order/" + order + "/answer",
+                    fields(page.substring(page.indexOf("/answer\""))) + "&value=" + value.group(1));
+        }
+    }
+
+    private static String fields(String page) {
+        Map<String, String> found = new TreeMap<>();
+        Matcher field = FIELD.matcher(page);
+        while (field.find()) {
+            found.putIfAbsent(field.group(1), field.group(2));
+        }
+        StringBuilder form = new StringBuilder();
+        found.forEach((name, value) -> form.append(form.isEmpty() ? "" : "&").append(name).append('=').append(value));
+        return form.toString();
+    }
+
+    private void look(HttpClient client, Random random) throws InterruptedException {
+        int part = random.nextInt(PART);
+        switch (random.nextInt(9)) {
+            case 0 -> get(client, "sales, orders", "/sales");
+            case 1 -> get(client, "stores, today", "/stores");
+            case 2 -> get(client, "stores, where", "/stores/where?word=SC-" + part);
+            case 3 -> get(client, "stores, pick", "/stores/pick?order=BL-1001");
+            case 4 -> get(client, "fabrication, today", "/fabrication");
+            case 5 -> get(client, "bench, today", "/bench");
+            case 6 -> get(client, "bench, test", "/bench/test/BL-1001");
+            case 7 -> get(client, "engineering, recall", "/engineering/recall?lot=L-" + part + "-3");
+            default -> get(client, "office, morning", "/office");
+        }
+    }
+
+    private String get(HttpClient client, String kind, String path) throws InterruptedException {
+        return send(client, kind, HttpRequest.newBuilder(desk.resolve(path)));
+    }
+
+    private String post(HttpClient client, String kind, String path, String form) throws InterruptedException {
+        String answer = send(
+                client,
+                kind,
+                HttpRequest.newBuilder(desk.resolve(path))
+                        .header("Content-Type", "application/x-www-form-urlencoded")
+                        .header("Origin", desk.toString().replaceAll("/$", ""))
+                        .POST(BodyPublishers.ofString(form)));
+        return answer.startsWith("/") ? get(client, "sales, card", answer) : answer;
+    }
+
+    /** The page, or the path that it leads to. */
+    private String send(HttpClient client, String kind, HttpRequest.Builder request) throws InterruptedException {
+        Thread.sleep(thoughtMs / 2 + new Random().nextInt(Math.max(1, thoughtMs)));
+        long begun = System.nanoTime();
+        try {
+            HttpResponse<String> answer = client.send(request.build(), BodyHandlers.ofString());
+            times.computeIfAbsent(kind, any -> Collections.synchronizedList(new ArrayList<>()))
+                    .add(System.nanoTime() - begun);
+            if (answer.statusCode() != 200 && answer.statusCode() != 303) {
+                errors.merge(kind + ": " + answer.statusCode(), 1, Integer::sum);
+            }
+            return answer.headers().firstValue("Location").orElse(answer.body());
+        } catch (IOException e) {
+            errors.merge(kind + ": " + e.getClass().getSimpleName(), 1, Integer::sum);
+            return "";
+        }
+    }
+
+    private void print() {
+        List<Long> all = new ArrayList<>();
+        System.out.printf(Locale.ROOT, "%-24s %8s %10s %10s %10s%n", "page", "times", "p50, ms", "p95, ms", "most, ms");
+        times.forEach((kind, each) -> {
+            row(kind, new ArrayList<>(each));
+            all.addAll(each);
+        });
+        row("all", all);
+        System.out.println("errors " + errors);
+    }
+
+    private static void row(String kind, List<Long> times) {
+        Collections.sort(times);
+        System.out.printf(
+                Locale.ROOT,
+                "%-24s %8d %10.1f %10.1f %10.1f%n",
+                kind,
+                times.size(),
+                at(times, 0.5),
+                at(times, 0.95),
+                at(times, 1));
+    }
+
+    private static double at(List<Long> sorted, double share) {
+        return sorted.isEmpty()
+                ? 0
+                : sorted.get((int) Math.min(sorted.size() - 1L, Math.round(share * sorted.size()))) / 1e6;
+    }
+
+    private static <T> T sound(Outcome<T> outcome) {
+        if (outcome instanceof Outcome.Sound<T> sound) {
+            return sound.value();
+        }
+        throw new IllegalStateException(outcome.faults().toString());
+    }
+}
