@@ -92,6 +92,7 @@ public enum Check {
     BAR_PRICE("bars of one stock at two prices"),
     COUNT_OPEN("number that follows from nothing"),
     SEAL("seal against its box"),
+    MASKS("kept bare unlike the others"),
     TRANSLATION("not translated");
 
     private final String written;

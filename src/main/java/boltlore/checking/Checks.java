@@ -70,6 +70,7 @@ public final class Checks {
             MadeFigures::remarks,
             JointFigures::remarks,
             CountsFollow::remarks,
+            MasksAlike::remarks,
             VehicleLimits::remarks,
             TradeFigures::remarks,
             Translations::remarks,

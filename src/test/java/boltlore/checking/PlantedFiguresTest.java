@@ -223,6 +223,22 @@ class PlantedFiguresTest {
                 .isEqualTo(about == null ? List.of() : List.of(about + ": " + Check.CURE.written()));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "'\"count\": 4, \"treat\": \"masked\"', '\"count\": 5, \"treat\": \"masked\"',",
+        "'\"count\": 4, \"treat\": \"masked\"', '\"count\": 3, \"treat\": \"masked\"', part PV-JBB-E",
+        "'\"kind\": \"thread\", \"size\": \"M6\"', '\"kind\": \"thread\", \"size\": \"M8\"', part PV-JBB-E"
+    })
+    void threads_kept_bare(String from, String to, @Nullable String about) throws IOException {
+        assertThat(
+                        PlantedDemo.remarks(
+                                        folder, "parts/pannier-high-voltage.json", "\"part\": \"PV-JBB-E\"", from, to)
+                                .stream()
+                                .filter(remark -> remark.endsWith(Check.MASKS.written()))
+                                .filter(remark -> remark.startsWith("part PV-JBB-E")))
+                .isEqualTo(about == null ? List.of() : List.of(about + ": " + Check.MASKS.written()));
+    }
+
     /** The box is 1112 x 592 mm inside: 3.41 m around, 3.92 m with the most that laps take. */
     @ParameterizedTest
     @CsvSource({"3.6,", "3.4, line pannier-van/battery-seal-later", "36, line pannier-van/battery-seal-later"})

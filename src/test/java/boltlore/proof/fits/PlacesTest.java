@@ -132,6 +132,35 @@ class PlacesTest {
     @Nested
     class A_quantity {
 
+        @ParameterizedTest
+        @CsvSource({
+            "battery, BM-VENT, 3, 30, safety quantity does not follow: box-vents",
+            "battery, BM-CUR, 2, 1, quantity does not follow: current-sensors",
+            "cooling, CO-TS, 2, 3, quantity does not follow: battery-sensors",
+            "climate, HE-CUT, 2, 1, safety quantity does not follow: heater-cutout",
+            "drive, FL-GEAR, 1.8, 18, quantity does not follow: gear-oil",
+            "low-voltage, FX-PC20, 12, 8, quantity does not follow: clips-large"
+        })
+        void of_what_serves_something_follows_from_it(String file, String part, String from, String to, String told) {
+            assertThat(demo().inKit(
+                                    VAN,
+                                    file,
+                                    "\"part\": \"" + part + "\", \"quantity\": \"" + from + "\"",
+                                    "\"part\": \"" + part + "\", \"quantity\": \"" + to + "\"")
+                            .found(VAN))
+                    .containsExactly(told);
+        }
+
+        @Test
+        void of_oil_follows_from_the_compressor() {
+            assertThat(demo().inPart(
+                                    "common-climate",
+                                    "\"part\": \"AC-POE\", \"each\": \"0.12\"",
+                                    "\"part\": \"AC-POE\", \"each\": \"1.2\"")
+                            .found(VAN))
+                    .containsExactly("quantity does not follow: compressor-oil");
+        }
+
         @Test
         void of_busbars_is_one_fewer_than_of_modules() {
             assertThat(demo().inKit(
