@@ -9,6 +9,7 @@ import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
+import boltlore.explanation.ConditionWords;
 import boltlore.json.JsonOut;
 import boltlore.measure.OptionName;
 import boltlore.report.Cell;
@@ -26,6 +27,7 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * A family as a sheet that people edit: a row a line, a column for each value of each option, with a mark where the line is
@@ -37,6 +39,7 @@ public final class FamilySheet {
     static final String POSITION = "Position";
     static final String PART = "Part number";
     static final String QUANTITY = "Quantity";
+    static final String NOTE = "Note";
     static final String OTHERWISE = "Condition, where marks cannot say it";
 
     /** Between an option and its value, in a heading. */
@@ -65,7 +68,7 @@ public final class FamilySheet {
                         .title(title)
                         .note(
                                 "A mark where the line is fitted; an option without a mark does not matter. Position, line, part,"
-                                        + " quantity, marks and condition are taken back by 'boltlore bring --onto'; what else is"
+                                        + " quantity, marks, condition and note are taken back by 'boltlore bring --onto'; what else is"
                                         + " changed is not.")
                         .add(lines(family).of(rows)))
                 .page(options(family))
@@ -91,9 +94,22 @@ public final class FamilySheet {
                 table.column(column, row -> mark(row.line().when(), option.name(), value.value()));
             }
         }
-        return table.text(
-                        "otherwise", OTHERWISE, 40, row -> otherwise(row.line().when()))
-                .text("note", "Note", row -> row.line().note());
+        ConditionWords words = new ConditionWords(family);
+        return table.remark("line", row -> reason(row, family, words))
+                .text("otherwise", OTHERWISE, 40, row -> otherwise(row.line().when()))
+                .text("note", NOTE, row -> row.line().note());
+    }
+
+    /** Why the line is in a kit: 'In orders with: Early body. It holds up: Motor.' */
+    private static String reason(Row row, Family family, ConditionWords words) {
+        Condition when = row.line().when();
+        String orders = when.isAlways() ? "In every order." : "In orders with: " + words.of(when) + ".";
+        String carried = row.line().carries().stream()
+                .map(carries -> family.position(carries)
+                        .map(position -> position.says().english())
+                        .orElse(carries.text()))
+                .collect(Collectors.joining(", "));
+        return carried.isEmpty() ? orders : orders + " It holds up: " + carried + ".";
     }
 
     private static PageBuilder options(Family family) {

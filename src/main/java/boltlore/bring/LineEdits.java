@@ -145,17 +145,19 @@ public final class LineEdits {
             return;
         }
         Optional<JsonOut> when = when(row);
-        when.ifPresent(condition -> compare(name, position, text(row, FamilySheet.PART), quantity.get(), condition));
+        when.ifPresent(condition -> compare(row, name, position, quantity.get(), condition));
     }
 
-    private void compare(String name, String position, String part, BigDecimal quantity, JsonOut when) {
+    private void compare(Sheet.Line row, String name, String position, BigDecimal quantity, JsonOut when) {
+        String part = text(row, FamilySheet.PART);
         Line known = lines.get(name);
         String now = flat(when);
         if (known == null || !position.equals(positionOf.get(name))) {
             if (known != null) {
                 edits.add(KitEdit.removed(positionOf.getOrDefault(name, ""), name));
             }
-            edits.add(KitEdit.added(position, name, part, FamilySheet.plain(quantity), now));
+            edits.add(
+                    KitEdit.added(position, name, part, FamilySheet.plain(quantity), now, text(row, FamilySheet.NOTE)));
             return;
         }
         String before = flat(FamilySheet.json(known.when()));
@@ -165,6 +167,9 @@ public final class LineEdits {
                 KitEdit.change(known.part().text(), part),
                 KitEdit.change(FamilySheet.plain(known.quantity()), FamilySheet.plain(quantity)),
                 KitEdit.change(before, now),
+                columns.containsKey(FamilySheet.NOTE)
+                        ? KitEdit.change(known.note(), text(row, FamilySheet.NOTE))
+                        : Optional.empty(),
                 KitEdit.Kind.CHANGED);
         if (edit.changes()) {
             edits.add(edit);

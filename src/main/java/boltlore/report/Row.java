@@ -12,9 +12,17 @@ import java.util.Map;
  * @param group name of the group that a plain row counts in, or that a group heading or sub-total belongs to; or empty
  * @param words of a group heading, sub-total or total, from the left edge up to the first filled cell
  * @param cells as many as the table has columns
+ * @param remarks by the column of the cell that they hang on, shown where somebody points at it; on no paper
  * @param codes by key, for programs alone: what a word on the sheet is called in the catalogue
  */
-public record Row(RowKind kind, String key, String group, String words, List<Cell> cells, Map<String, String> codes) {
+public record Row(
+        RowKind kind,
+        String key,
+        String group,
+        String words,
+        List<Cell> cells,
+        Map<String, String> remarks,
+        Map<String, String> codes) {
 
     public enum RowKind {
         PLAIN(Look.PLAIN),
@@ -35,6 +43,7 @@ public record Row(RowKind kind, String key, String group, String words, List<Cel
 
     public Row {
         cells = List.copyOf(cells);
+        remarks = Collections.unmodifiableMap(new LinkedHashMap<>(remarks));
         codes = Collections.unmodifiableMap(new LinkedHashMap<>(codes));
     }
 

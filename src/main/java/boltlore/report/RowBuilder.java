@@ -16,6 +16,7 @@ public final class RowBuilder {
     private final String group;
     private final String words;
     private final Cell[] cells;
+    private final Map<String, String> remarks = new LinkedHashMap<>();
     private final Map<String, String> codes = new LinkedHashMap<>();
 
     RowBuilder(TableBuilder table, RowKind kind, String key, String group, String words) {
@@ -66,7 +67,13 @@ public final class RowBuilder {
         return this;
     }
 
+    /** What is shown where somebody points at the cell of that column. */
+    public RowBuilder remark(String column, String text) {
+        remarks.put(column, text);
+        return this;
+    }
+
     Row build() {
-        return new Row(kind, key, group, words, List.of(cells), codes);
+        return new Row(kind, key, group, words, List.of(cells), remarks, codes);
     }
 }

@@ -23,6 +23,7 @@ public final class TableSpec<R> {
 
     private final String name;
     private final List<Taken<R>> columns = new ArrayList<>();
+    private final Map<String, Function<R, String>> remarks = new LinkedHashMap<>();
     private final Map<String, Function<R, String>> codes = new LinkedHashMap<>();
 
     private boolean onPaper = true;
@@ -90,6 +91,12 @@ public final class TableSpec<R> {
         return this;
     }
 
+    /** What is shown where somebody points at a cell of that column in a workbook; on no paper. */
+    public TableSpec<R> remark(String column, Function<R, String> text) {
+        remarks.put(column, text);
+        return this;
+    }
+
     /** Boxes for the pen: {@link Column#tick}, {@link Column#blank}, {@link Column#signature}. */
     public TableSpec<R> box(Column byHand) {
         return column(byHand, row -> Cell.EMPTY);
@@ -123,6 +130,7 @@ public final class TableSpec<R> {
     public RowBuilder add(TableBuilder table, String key, R about) {
         RowBuilder row = table.row(key);
         columns.forEach(taken -> row.put(taken.column().key(), taken.cell().apply(about)));
+        remarks.forEach((column, text) -> row.remark(column, text.apply(about)));
         codes.forEach((codeKey, code) -> row.code(codeKey, code.apply(about)));
         return row;
     }

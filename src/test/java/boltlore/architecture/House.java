@@ -41,7 +41,7 @@ final class House {
             report.json: findings json report
             report.text: measure report report.drawing
             report.xlsx: faults grid report report.drawing
-            bring: catalogue catalogue.json csv faults grid grid.ods json measure report report.xlsx
+            bring: catalogue catalogue.json csv explanation faults grid grid.ods json measure report report.xlsx
             exports: faults json report
             proof: catalogue choices faults findings logic measure order resolution
             proof.fits: catalogue choices findings logic measure proof

@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
 import org.junit.jupiter.api.BeforeEach;
@@ -222,6 +223,19 @@ class BringCommandTest {
             return csv;
         }
 
+        /** Read as a program that knows no Boltlore reads it. */
+        @Test
+        void each_line_says_why_it_is_in_a_kit_where_one_points_at_it() throws IOException {
+            try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(workbook))) {
+                List<String> remarks = book.getSheetAt(0).getCellComments().values().stream()
+                        .map(comment -> comment.getString().getString())
+                        .toList();
+                assertThat(remarks)
+                        .isNotEmpty()
+                        .allMatch(remark -> remark.matches("In (every order|orders with: .+)\\..*"));
+            }
+        }
+
         @Test
         void nothing_is_changed_where_nobody_changed_anything() {
             Ran ran = boltlore("bring", workbook, "--onto", into);
@@ -253,6 +267,36 @@ class BringCommandTest {
                     .content()
                     .contains("\"part\": \"LAMP-CART-BOLT\", \"quantity\": \"6\"");
             assertThat(boltlore("check", edited).exit()).isEqualTo(Exit.OK);
+        }
+
+        @Test
+        void a_line_is_added_to_a_position_that_was_its_only_line_and_a_note_comes_along() throws IOException {
+            Path edited = folder.resolve("edited");
+            Path csv = saved(List.of(), List.of());
+            String row = Files.readAllLines(csv).stream()
+                    .filter(line -> line.contains("LAMP-CART-BOLT"))
+                    .findFirst()
+                    .orElseThrow();
+            String second = row.replace("lamp-cart-bolt\tlamp-cart-bolt", "lamp-cart-bolt\tspare-bolt")
+                    .replace("Bolt\t8", "Bolt\t2");
+            List<String> heads = Files.readAllLines(csv).stream()
+                    .filter(line -> line.contains("Part number"))
+                    .map(line -> List.of(line.split("\t", -1)))
+                    .findFirst()
+                    .orElseThrow();
+            String[] cells = java.util.Arrays.copyOf(second.split("\t", -1), heads.size());
+            cells[heads.indexOf("Note")] = "in the tool roll";
+            String added = java.util.Arrays.stream(cells)
+                    .map(cell -> cell == null ? "" : cell)
+                    .collect(java.util.stream.Collectors.joining("\t"));
+            Files.writeString(csv, Files.readString(csv).replace(row, row + "\n" + added));
+
+            Ran ran = boltlore("bring", csv, "--onto", into, "--to", edited);
+
+            assertThat(ran.out()).as(ran.toString()).contains("line spare-bolt at lamp-cart-bolt is new");
+            assertThat(edited.resolve("families/lamp-cart/kit/all.json"))
+                    .content()
+                    .contains("\"line\": \"lamp-cart-bolt\"", "\"line\": \"spare-bolt\"", "in the tool roll");
         }
 
         @Test

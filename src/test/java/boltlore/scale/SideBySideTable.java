@@ -6,6 +6,7 @@ import boltlore.report.drawing.Point;
 import boltlore.scale.SideBySide.Measured;
 import boltlore.scale.SideBySide.Question;
 import boltlore.scale.SideBySide.Who;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +18,8 @@ final class SideBySideTable {
 
     private static final double ROW_MM = 4;
     private static final double LETTER_MM = 2;
+    private static final double FIRST_MM = 8;
+    private static final int DECADES = 7;
     private static final double BARS_MM = 62;
     private static final double DECADE_MM = 14;
     /** Where the scale begins: a hundredth of a millisecond. */
@@ -90,38 +93,40 @@ final class SideBySideTable {
                 new Point(2, 4),
                 "All four questions, milliseconds; each vertical line is ten times the one before",
                 LETTER_MM));
-        double top = 8;
-        double y = top;
+        double y = FIRST_MM;
         for (Measured each : all) {
             marks.add(Mark.from(new Point(2, y + ROW_MM / 2), title(each), LETTER_MM));
-            y += ROW_MM;
+            double top = y + ROW_MM;
+            y = top;
             for (Who who : Who.values()) {
                 bar(marks, y, who, each.milliseconds().get(Question.ALL).get(who));
                 y += ROW_MM;
             }
+            for (int decade = 0; decade <= DECADES; decade++) {
+                marks.add(Mark.line(new Point(at(decade), top), new Point(at(decade), y)));
+            }
         }
-        for (int decade = 0; decade <= 7; decade++) {
-            double x = BARS_MM + decade * DECADE_MM;
-            marks.add(Mark.line(new Point(x, top), new Point(x, y)));
-            marks.add(Mark.centred(
-                    new Point(x, y + ROW_MM / 2),
-                    decade < 2
-                            ? decade == 0 ? "0.01" : "0.1"
-                            : String.format(Locale.ROOT, "%,d", (int) Math.pow(10, decade - 2)),
-                    LETTER_MM));
+        for (int decade = 0; decade <= DECADES; decade++) {
+            String milliseconds =
+                    BigDecimal.valueOf(LEAST_MS).movePointRight(decade).toPlainString();
+            marks.add(Mark.centred(new Point(at(decade), y + ROW_MM / 2), milliseconds, LETTER_MM));
         }
         return new Drawing(
                 Drawing.PORTRAIT_MM, y + 2 * ROW_MM, "Time for four questions by four ways of working", marks);
     }
 
+    private static double at(int decade) {
+        return BARS_MM + decade * DECADE_MM;
+    }
+
     private static void bar(List<Mark> marks, double y, Who who, @Nullable Double milliseconds) {
         marks.add(Mark.from(new Point(8, y + ROW_MM / 2), who.says + ": " + shown(milliseconds), LETTER_MM));
         if (milliseconds != null && !milliseconds.isInfinite()) {
-            double long_ = Math.max(0.5, Math.log10(milliseconds / LEAST_MS) * DECADE_MM);
+            double lengthMm = Math.max(0.5, Math.log10(milliseconds / LEAST_MS) * DECADE_MM);
             marks.add(Mark.outline(List.of(
                     new Point(BARS_MM, y + 0.6),
-                    new Point(BARS_MM + long_, y + 0.6),
-                    new Point(BARS_MM + long_, y + ROW_MM - 0.6),
+                    new Point(BARS_MM + lengthMm, y + 0.6),
+                    new Point(BARS_MM + lengthMm, y + ROW_MM - 0.6),
                     new Point(BARS_MM, y + ROW_MM - 0.6))));
         }
     }

@@ -13,11 +13,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An open book. Everything that is written goes through {@link #write}: one command is one transaction, repeated where
@@ -31,6 +33,9 @@ public final class Book implements AutoCloseable {
     private final Place place;
     private final DataSource source;
     private final Dialect dialect;
+
+    /** Of a file: a connection that waits for the next transaction, so that its pages are at hand and closing tidies up once. */
+    private final AtomicReference<@Nullable Handle> waiting = new AtomicReference<>();
 
     private Book(Place place, DataSource source) {
         this.place = place;
@@ -174,8 +179,8 @@ public final class Book implements AutoCloseable {
 
     <T> Outcome<T> transactionOutcome(boolean toWrite, Function<Handle, Outcome<T>> work) {
         for (int tried = 1; ; tried++) {
-            try (Handle handle = Jdbi.open(source)) {
-                return once(handle, toWrite, work);
+            try {
+                return connected(handle -> once(handle, toWrite, work));
             } catch (RuntimeException thrown) {
                 Trouble trouble = Trouble.of(thrown);
                 if (trouble == Trouble.DEFECT) {
@@ -185,6 +190,22 @@ public final class Book implements AutoCloseable {
                     throw new BookLost(trouble.at(place), thrown);
                 }
                 pause(tried);
+            }
+        }
+    }
+
+    /** A connection that anything went wrong with is not used again. */
+    private <T> Outcome<T> connected(Function<Handle, Outcome<T>> work) {
+        Handle kept = waiting.getAndSet(null);
+        Handle handle = kept == null ? Jdbi.open(source) : kept;
+        boolean sound = false;
+        try {
+            Outcome<T> outcome = work.apply(handle);
+            sound = outcome.faults().isEmpty();
+            return outcome;
+        } finally {
+            if (!sound || dialect != Dialect.SQLITE || !waiting.compareAndSet(null, handle)) {
+                handle.close();
             }
         }
     }
@@ -230,6 +251,10 @@ public final class Book implements AutoCloseable {
 
     @Override
     public void close() {
+        Handle kept = waiting.getAndSet(null);
+        if (kept != null) {
+            kept.close();
+        }
         if (source instanceof AutoCloseable pool) {
             try {
                 pool.close();

@@ -27,9 +27,16 @@ final class NeedSum implements Sum {
             "insert into open_need (order_name, part, finish, day, micro) values (?, ?, ?, ?, ?)"
                     + " on conflict (order_name, part, finish, day) do update set micro = open_need.micro + excluded.micro";
 
+    private static final String TOTAL = "insert into part_need (part, finish, micro)";
+    private static final String ADDED =
+            " on conflict (part, finish) do update set micro = part_need.micro + excluded.micro";
+
     @Override
     public List<String> tables() {
-        return List.of("kit_need needs part finish days_before", "open_need order_name part finish day");
+        return List.of(
+                "kit_need needs part finish days_before",
+                "open_need order_name part finish day",
+                "part_need part finish");
     }
 
     @Override
@@ -108,13 +115,14 @@ final class NeedSum implements Sum {
     /** All that the kit asks for, less what the order has got. */
     private static void ask(Handle handle, String order) {
         Asked asked = asked(handle, order);
-        handle.execute("delete from open_need where order_name = ?", order);
+        forget(handle, order);
         handle.execute(
                 "insert into open_need (order_name, part, finish, day, micro) select cast(? as text), part, finish,"
                         + " ? - days_before, micro from kit_need where needs = ?",
                 order,
                 asked.due(),
                 asked.needs());
+        total(handle, "+", "order_name = ?", order);
         new Stock(handle)
                 .issuedTo(order).stream()
                         .map(issued -> List.of(
@@ -146,16 +154,41 @@ final class NeedSum implements Sum {
         lay(handle, asked.order(), part, finish, rows, got);
     }
 
+    /** Nothing of it is asked for any more. */
+    private static void forget(Handle handle, String order) {
+        total(handle, "-", "order_name = ?", order);
+        handle.execute("delete from open_need where order_name = ?", order);
+    }
+
+    private static void forget(Handle handle, String order, String part, String finish) {
+        String which = "order_name = ? and part = ? and finish = ?";
+        total(handle, "-", which, order, part, finish);
+        handle.execute("delete from open_need where " + which, order, part, finish);
+    }
+
+    private static void ask(Handle handle, String order, String part, String finish, int day, long micro) {
+        handle.execute(INSERT, order, part, finish, day, micro);
+        handle.execute(TOTAL + " values (?, ?, ?)" + ADDED, part, finish, micro);
+    }
+
+    /** Adds what rows say to what all orders together ask of each part, or takes it off. */
+    private static void total(Handle handle, String sign, String which, Object... values) {
+        handle.execute(
+                TOTAL + " select part, finish, " + sign + "sum(micro) from open_need where " + which
+                        + " group by part, finish" + ADDED,
+                values);
+    }
+
     private record KitNeedRow(int day, long micro) {}
 
     private static void lay(Handle handle, String order, String part, String finish, List<KitNeedRow> rows, long got) {
-        handle.execute("delete from open_need where order_name = ? and part = ? and finish = ?", order, part, finish);
+        forget(handle, order, part, finish);
         long over = got;
         for (KitNeedRow row : rows) {
             long covered = Math.min(over, row.micro());
             over -= covered;
             if (covered < row.micro()) {
-                handle.execute(INSERT, order, part, finish, row.day(), row.micro() - covered);
+                ask(handle, order, part, finish, row.day(), row.micro() - covered);
             }
         }
     }
@@ -184,7 +217,7 @@ final class NeedSum implements Sum {
 
     private static void moved(Handle handle, OrderHappening.Moved moved) {
         if (moved.to() == OrderState.CANCELLED) {
-            handle.execute("delete from open_need where order_name = ?", moved.order());
+            forget(handle, moved.order());
         } else if (moved.to() == OrderState.SHIPPED) {
             Set<String> after = handle.createQuery("select still_open from picked_order where order_name = ?")
                     .bind(0, moved.order())
@@ -195,11 +228,7 @@ final class NeedSum implements Sum {
             new Needs(handle)
                     .of(moved.order()).stream()
                             .filter(need -> !after.contains(Stock.key(need.part(), need.finish())))
-                            .forEach(need -> handle.execute(
-                                    "delete from open_need where order_name = ? and part = ? and finish = ?",
-                                    moved.order(),
-                                    need.part(),
-                                    need.finish()));
+                            .forEach(need -> forget(handle, moved.order(), need.part(), need.finish()));
         }
     }
 
@@ -211,7 +240,7 @@ final class NeedSum implements Sum {
                 .map(at -> Needs.day(LocalDate.parse(at.substring(0, "2026-11-30".length()))))
                 .one();
         for (KitLine line : added.lines()) {
-            handle.execute(INSERT, added.order(), line.part(), line.finish(), day, Needs.micro(line.quantity()));
+            ask(handle, added.order(), line.part(), line.finish(), day, Needs.micro(line.quantity()));
         }
     }
 }

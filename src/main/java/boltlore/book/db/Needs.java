@@ -151,7 +151,9 @@ public final class Needs {
         Map<String, BigDecimal> coming = coming();
         List<Lacking> all = new ArrayList<>();
         handle
-                .createQuery("select part, finish, sum(micro), min(day) from open_need group by part, finish")
+                .createQuery(
+                        "select p.part, p.finish, p.micro, (select min(o.day) from open_need o where o.part = p.part"
+                                + " and o.finish = p.finish) from part_need p where p.micro > 0")
                 .map((row, context) -> {
                     String key = Stock.key(row.getString(1), row.getString(2));
                     return new Lacking(

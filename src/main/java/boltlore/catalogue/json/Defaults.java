@@ -39,8 +39,7 @@ final class Defaults {
     private static final List<String> OF_BOUGHT = List.of("supplier", "leadDays");
 
     /** Keys of a line that may stand in its position, where that has this line alone. */
-    private static final List<String> OF_ONLY_LINE =
-            List.of("part", "quantity", "when", "carries", "needs", "expects", "note");
+    static final List<String> OF_ONLY_LINE = List.of("part", "quantity", "when", "carries", "needs", "expects", "note");
 
     private static final int LONGEST_NAME = 60;
 

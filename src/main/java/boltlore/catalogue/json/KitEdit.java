@@ -8,6 +8,7 @@ import java.util.Optional;
  * @param part number of its part, where that changes
  * @param quantity in plain digits, where that changes
  * @param when its condition as JSON, where that changes
+ * @param note for the workshop, where that changes; empty where there is none
  */
 public record KitEdit(
         String position,
@@ -15,6 +16,7 @@ public record KitEdit(
         Optional<Change> part,
         Optional<Change> quantity,
         Optional<Change> when,
+        Optional<Change> note,
         Kind kind) {
 
     /** What becomes of the line. */
@@ -34,17 +36,19 @@ public record KitEdit(
 
     /** A line that goes. */
     public static KitEdit removed(String position, String line) {
-        return new KitEdit(position, line, Optional.empty(), Optional.empty(), Optional.empty(), Kind.REMOVED);
+        return new KitEdit(
+                position, line, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Kind.REMOVED);
     }
 
     /** A line that comes. */
-    public static KitEdit added(String position, String line, String part, String quantity, String when) {
-        return new KitEdit(position, line, change("", part), change("", quantity), change("", when), Kind.ADDED);
+    public static KitEdit added(String position, String line, String part, String quantity, String when, String note) {
+        return new KitEdit(
+                position, line, change("", part), change("", quantity), change("", when), change("", note), Kind.ADDED);
     }
 
     /** Whether anything is other than before. */
     public boolean changes() {
-        return kind != Kind.CHANGED || part.isPresent() || quantity.isPresent() || when.isPresent();
+        return kind != Kind.CHANGED || part.isPresent() || quantity.isPresent() || when.isPresent() || note.isPresent();
     }
 
     /** 'line hub: quantity 2 instead of 1; fitted when {…} instead of {…}'. */
@@ -57,7 +61,12 @@ public record KitEdit(
         String between = "";
         between = append(says, between, "part", part);
         between = append(says, between, "quantity", quantity);
-        append(says, between, "fitted when", when);
+        between = append(says, between, "fitted when", when);
+        if (note.isPresent() && note.get().to().isEmpty()) {
+            says.append(between).append("without its note");
+        } else {
+            append(says, between, "note", note);
+        }
         return says.toString();
     }
 

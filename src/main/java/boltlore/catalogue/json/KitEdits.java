@@ -78,27 +78,47 @@ public final class KitEdits {
         Map<String, Json> members = position instanceof Json.Obj object ? object.members() : Map.of();
         String name = text(members.get("position"));
         if (!(members.get("lines") instanceof Json.Arr lines)) {
-            return onlyLine(members);
+            return added(ownName(members)).isEmpty() ? onlyLine(members) : position(withLines(members));
         }
         List<JsonOut> left = new ArrayList<>();
         lines.items()
                 .forEach(line -> line(name, line, lines.items().size() == 1).ifPresent(left::add));
-        edits.stream()
-                .filter(edit ->
-                        edit.kind() == KitEdit.Kind.ADDED && edit.position().equals(name))
-                .forEach(edit -> {
-                    left.add(changed(Map.of(), edit, true));
-                    done.add(edit);
-                });
+        added(name).forEach(edit -> {
+            left.add(changed(Map.of(), edit, true));
+            done.add(edit);
+        });
         JsonOut.Members json = JsonOut.object();
         members.forEach((key, value) -> json.put(key, key.equals("lines") ? JsonOut.list(left) : plain(value)));
         return left.isEmpty() ? Optional.empty() : Optional.of(json);
     }
 
+    private List<KitEdit> added(String position) {
+        return edits.stream()
+                .filter(edit ->
+                        edit.kind() == KitEdit.Kind.ADDED && edit.position().equals(position))
+                .toList();
+    }
+
+    /** Of a position that is written as its only line. */
+    private static String ownName(Map<String, Json> members) {
+        String own = text(members.get("position"));
+        return own.isEmpty() ? Defaults.slug(text(members.get("part"))) : own;
+    }
+
+    /** The same position with its only line below it, under the name that the line had. */
+    private static Json withLines(Map<String, Json> members) {
+        SourceLocation nowhere = SourceLocation.document("", 0);
+        Json name = new Json.Text(nowhere, ownName(members));
+        Map<String, Json> line = new LinkedHashMap<>(Map.of("line", name));
+        Map<String, Json> position = new LinkedHashMap<>(Map.of("position", name));
+        members.forEach((key, value) -> (Defaults.OF_ONLY_LINE.contains(key) ? line : position).put(key, value));
+        position.put("lines", new Json.Arr(nowhere, List.of(new Json.Obj(nowhere, line))));
+        return new Json.Obj(nowhere, position);
+    }
+
     /** A position that is written as its only line. */
     private Optional<JsonOut> onlyLine(Map<String, Json> members) {
-        String own = text(members.get("position"));
-        String name = own.isEmpty() ? Defaults.slug(text(members.get("part"))) : own;
+        String name = ownName(members);
         Optional<KitEdit> edit = edits.stream()
                 .filter(each -> each.position().equals(name) && each.kind() != KitEdit.Kind.ADDED)
                 .findFirst();
@@ -117,7 +137,8 @@ public final class KitEdits {
 
     private Optional<JsonOut> line(String position, Json line, boolean only) {
         Map<String, Json> members = line instanceof Json.Obj object ? object.members() : Map.of();
-        String name = members.containsKey("line") ? text(members.get("line")) : only ? position : "";
+        String usual = only ? position : position + "-" + Defaults.slug(text(members.get("part")));
+        String name = members.containsKey("line") ? text(members.get("line")) : usual;
         Optional<KitEdit> edit = edits.stream()
                 .filter(each -> each.line().equals(name)
                         && each.position().equals(position)
@@ -127,8 +148,17 @@ public final class KitEdits {
         if (edit.isPresent() && edit.get().kind() == KitEdit.Kind.REMOVED) {
             return Optional.empty();
         }
-        return Optional.of(edit.map(change -> changed(members, change, members.containsKey("line")))
-                .orElseGet(() -> plain(line)));
+        // Its usual name comes from its part, or from its being alone.
+        boolean named = members.containsKey("line") || !added(position).isEmpty();
+        return Optional.of(edit.map(change ->
+                        changed(members, change, named || change.part().isPresent()))
+                .orElseGet(() -> named && !members.containsKey("line") ? named(name, members) : plain(line)));
+    }
+
+    private static JsonOut named(String name, Map<String, Json> members) {
+        JsonOut.Members json = JsonOut.object().put("line", name);
+        members.forEach((key, value) -> json.put(key, plain(value)));
+        return json;
     }
 
     private static JsonOut changed(Map<String, Json> members, KitEdit edit, boolean named) {
@@ -140,6 +170,13 @@ public final class KitEdits {
         edit.part().ifPresent(part -> values.put("part", JsonOut.text(part.to())));
         edit.quantity().ifPresent(quantity -> values.put("quantity", JsonOut.text(quantity.to())));
         edit.when().ifPresent(when -> values.put("when", condition(when.to())));
+        edit.note().ifPresent(note -> {
+            if (note.to().isEmpty()) {
+                values.remove("note");
+            } else {
+                values.put("note", JsonOut.text(note.to()));
+            }
+        });
         JsonOut.Members json = JsonOut.object();
         values.forEach(json::put);
         return json;

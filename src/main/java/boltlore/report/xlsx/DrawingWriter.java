@@ -1,17 +1,21 @@
 package boltlore.report.xlsx;
 
+import boltlore.report.Row;
 import boltlore.report.drawing.MachineCode;
 import boltlore.report.drawing.Png;
 import boltlore.report.xlsx.LaidPage.LaidChart;
 import boltlore.report.xlsx.LaidPage.LaidCode;
 import boltlore.report.xlsx.LaidPage.LaidPicture;
+import boltlore.report.xlsx.LaidPage.LaidTable;
 import boltlore.report.xlsx.LaidPage.Spot;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.ClientAnchor.AnchorType;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.util.Units;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.apache.poi.xssf.usermodel.XSSFComment;
 import org.apache.poi.xssf.usermodel.XSSFPicture;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -22,9 +26,16 @@ record DrawingWriter(XSSFWorkbook book, XSSFSheet sheet, LaidPage page) {
     /** In points: a picture that begins on a page's very edge is printed on the page before as well, where nobody sees it. */
     private static final double CLEAR_OF_BREAK = 0.75;
 
+    /** How large the box of a remark is that opens beside its cell. */
+    private static final int REMARK_COLUMNS = 3;
+
+    private static final int REMARK_ROWS = 3;
+    private static final int REMARK_CHARACTERS = 30;
+
     void write() {
         page.charts().forEach(this::chart);
         page.pictures().forEach(this::picture);
+        page.tables().values().forEach(this::remarks);
         Map<String, Integer> numbers = new HashMap<>();
         page.codes()
                 .forEach(code -> code(
@@ -33,6 +44,23 @@ record DrawingWriter(XSSFWorkbook book, XSSFSheet sheet, LaidPage page) {
                                 code.text(),
                                 text -> book.addPicture(
                                         Png.encode(MachineCode.alone(text)), Workbook.PICTURE_TYPE_PNG))));
+    }
+
+    private void remarks(LaidTable laid) {
+        List<Row> rows = laid.table().rows();
+        for (int i = 0; i < rows.size(); i++) {
+            int row = laid.firstRow() + i;
+            rows.get(i).remarks().forEach((column, text) -> remark(laid.column(column), row, text));
+        }
+    }
+
+    private void remark(int column, int row, String text) {
+        int high = REMARK_ROWS + text.length() / REMARK_CHARACTERS;
+        XSSFComment remark = sheet.createDrawingPatriarch()
+                .createCellComment(
+                        new XSSFClientAnchor(0, 0, 0, 0, column + 1, row, column + 1 + REMARK_COLUMNS, row + high));
+        remark.setAddress(row, column);
+        remark.setString(text);
     }
 
     /** In the middle of its row, at the left of its cell. */

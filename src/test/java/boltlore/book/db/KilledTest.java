@@ -24,12 +24,14 @@ import org.junit.jupiter.params.provider.EnumSource;
 /**
  * Two processes write into one book and are killed (SIGKILL) at random moments, again and again. Whatever a process told as
  * written is in the book afterwards, whole; whatever it did not tell is there whole or not at all; the journal's chain and
- * all sums hold. {@code -Dboltlore.kills=500} kills more often, {@code -Dboltlore.seed=…} repeats a run.
+ * all sums hold. {@code -Dboltlore.kills=500} kills more often, {@code -Dboltlore.minutes=30} ends after so long, checks what is there and
+ * says how far it came; {@code -Dboltlore.seed=…} repeats a run.
  */
 class KilledTest {
 
     private static final int KILLS = Integer.getInteger("boltlore.kills", 20);
     private static final long SEED = Long.getLong("boltlore.seed", System.nanoTime());
+    private static final long MINUTES = Long.getLong("boltlore.minutes", 600);
     private static final int LONGEST_MS = 1000;
     private static final int TOLD_EACH = 50;
     private static final int LOOK_MS = 10;
@@ -50,7 +52,8 @@ class KilledTest {
         Running one = new Running(place, "one");
         Running two = new Running(place, "two");
         try {
-            for (int kill = 1; kill <= KILLS; kill++) {
+            long until = System.nanoTime() + TimeUnit.MINUTES.toNanos(MINUTES);
+            for (int kill = 1; kill <= KILLS && System.nanoTime() < until; kill++) {
                 boolean first = random.nextBoolean();
                 // Every other time it is killed while it writes, else wherever it may be: starting, opening, writing.
                 if (kill % 2 == 0) {
@@ -58,7 +61,7 @@ class KilledTest {
                 }
                 TimeUnit.MILLISECONDS.sleep(random.nextInt(LONGEST_MS));
                 told.addAll((first ? one : two).killed());
-                if (kill % TOLD_EACH == 0) {
+                if (kill % TOLD_EACH == 0 || System.nanoTime() > until) {
                     System.out.println(kill + " kills, " + told.size() + " commands told as written");
                 }
                 if (first) {

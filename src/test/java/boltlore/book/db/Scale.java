@@ -21,6 +21,8 @@ import boltlore.book.Subject;
 import boltlore.faults.Outcome;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -38,7 +40,7 @@ import org.jdbi.v3.core.Handle;
 
 /**
  * A book as a workshop has it after many years, made of a seed, and how long questions take in it. {@code Scale BOOK ORDERS
- * PARTS ENTRIES SEED}, as {@code book.db 100000 5000 3000000 1}; prints one line for each question.
+ * PARTS ENTRIES SEED}, as {@code book.db 100000 5000 3000000 1}, with {@code -Dboltlore.filled=FILE} from a file that was filled before; prints one line for each question.
  */
 public final class Scale {
 
@@ -68,7 +70,7 @@ public final class Scale {
         this.random = new Random(seed);
     }
 
-    public static void main(String... words) {
+    public static void main(String... words) throws Exception {
         Place place = ((Outcome.Sound<Place>) Place.of(words[0], Map.of())).value();
         Scale scale = new Scale(
                 Integer.parseInt(words[1]),
@@ -78,7 +80,7 @@ public final class Scale {
         try (Book book = ((Outcome.Sound<Book>) Book.openOrBegin(place)).value()) {
             long begun = System.nanoTime();
             if (book.read(reading -> reading.journal().last().isEmpty())) {
-                scale.fill(book);
+                scale.fill(book, place);
             }
             System.out.printf(
                     Locale.ROOT, "filled in %d s, seed %s%n", (System.nanoTime() - begun) / 1_000_000_000, words[4]);
@@ -90,6 +92,23 @@ public final class Scale {
                 System.out.println(Desks.writing(place, DESKS, Integer.getInteger("boltlore.entries", ENTRIES)));
             }
         }
+    }
+
+    /** A server's book is filled in a file first, and copied: a question for each row and sum would take hours there. */
+    private void fill(Book book, Place place) throws Exception {
+        if (!(place instanceof Place.OnServer)) {
+            fill(book);
+            return;
+        }
+        Place.InFile aside = System.getProperty("boltlore.filled") == null
+                ? new Place.InFile(Files.createTempDirectory("scale").resolve("book.db"))
+                : new Place.InFile(Path.of(System.getProperty("boltlore.filled")));
+        try (Book file = ((Outcome.Sound<Book>) Book.openOrBegin(aside)).value()) {
+            if (file.read(reading -> reading.journal().last().isEmpty())) {
+                fill(file);
+            }
+        }
+        TableCopy.copy(aside, book);
     }
 
     /** Fills an empty book, some thousand entries at a time. */
