@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param mates the parts that keep the interlock closed by being plugged in; empty where it takes no part in that
  * @param blank what closes it where nothing is joined, or null
  * @param joint what may be joined to it, or null where the catalogue only counts its mates
+ * @param bolted how a lug is bolted to it, or it to a stud; null where it is plugged, clamped or pushed
  * @param shares another port of the part that has the same contacts; empty where it has its own
  */
 public record Port(
@@ -20,17 +21,27 @@ public record Port(
         List<PartNumber> mates,
         @Nullable PartNumber blank,
         @Nullable Joint joint,
-        String shares) {
+        String shares,
+        @Nullable Bolted bolted) {
 
     /** A port with contacts of its own. */
     public Port(String name, String kind, List<PartNumber> mates, @Nullable PartNumber blank, @Nullable Joint joint) {
-        this(name, kind, mates, blank, joint, "");
+        this(name, kind, mates, blank, joint, "", null);
     }
 
     /** A connector of which only mates and blank are counted. */
     public Port(String name, String kind, List<PartNumber> mates, @Nullable PartNumber blank) {
         this(name, kind, mates, blank, null);
     }
+
+    /**
+     * A stud or threaded bush, or the hole of a lug for one.
+     *
+     * @param torqueNm that its maker asks for; null for the hole of a lug
+     * @param securedBy what keeps it from coming loose; empty for the hole of a lug
+     */
+    public record Bolted(
+            ThreadName thread, String designation, @Nullable BigDecimal torqueNm, String securedBy, String source) {}
 
     /** Which way it flows through a pump, a compressor, a valve. */
     public enum Way {

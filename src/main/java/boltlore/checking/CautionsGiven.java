@@ -10,6 +10,7 @@ import boltlore.measure.PartNumber;
 import boltlore.trades.picking.Units;
 import boltlore.trades.shipping.Fits;
 import boltlore.trades.shipping.Lift;
+import boltlore.trades.shipping.Tariff;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,8 @@ final class CautionsGiven {
 
     /** Lithium cells alone or packed with equipment, ion and metal: UN numbers of the transport rules, from memory. */
     private static final Set<String> LITHIUM_UN = Set.of("3480", "3481", "3090", "3091");
+
+    private static final Set<String> WITH_EQUIPMENT = Set.of("3481", "3091");
 
     private static final String GEAR = "lift-gear";
 
@@ -35,6 +38,7 @@ final class CautionsGiven {
                         welding(part),
                         lithium(part),
                         otherGoods(part),
+                        alone(part),
                         lifting(part, catalogue)))
                 .flatMap(Optional::stream);
     }
@@ -62,6 +66,26 @@ final class CautionsGiven {
                         "UN 3480, UN 3481, UN 3090 or UN 3091",
                         "Take the number from its safety data sheet: it decides how it is packed and who may carry it"))
                 : Optional.empty();
+    }
+
+    /** A battery of the part master is no equipment: it lies in crates with batteries alone. ADR 2025, 2.2.9.1.7 and chapter 3.2. */
+    private static Optional<Remark> alone(Part part) {
+        boolean battery = part.customs() != null
+                && Tariff.LITHIUM_ION.covers(part.customs().hs());
+        return battery && isLithium(part) && WITH_EQUIPMENT.contains(digits(part))
+                ? Optional.of(
+                        new Remark(
+                                Said.part(part),
+                                Check.UN_NUMBER,
+                                "'" + part.transport().un()
+                                        + "' for a battery by its customs code, which is no equipment",
+                                "UN 3480 or UN 3090: UN 3481 and UN 3091 are for batteries packed with equipment or in it",
+                                "Take the number from its safety data sheet; with equipment it travels only as a safety adviser packs it"))
+                : Optional.empty();
+    }
+
+    private static String digits(Part part) {
+        return part.transport().un().replaceAll("[^0-9]", "");
     }
 
     static boolean isLithium(Part part) {

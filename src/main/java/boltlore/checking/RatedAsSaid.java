@@ -8,16 +8,20 @@ import boltlore.catalogue.Feeds;
 import boltlore.catalogue.Fuse;
 import boltlore.catalogue.Pack;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.Port;
 import boltlore.catalogue.Supply;
+import boltlore.catalogue.ThreadName;
 import boltlore.catalogue.Transport;
 import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -48,17 +52,18 @@ final class RatedAsSaid {
 
     static Stream<Remark> remarks(Catalogue catalogue) {
         RatedAsSaid rated = new RatedAsSaid();
-        catalogue.parts().values().forEach(rated::part);
+        catalogue.parts().values().forEach(part -> rated.part(catalogue, part));
         catalogue.workshop().supplies().values().forEach(rated::supply);
         catalogue.families().values().forEach(family -> rated.family(catalogue, family));
         return rated.found.stream();
     }
 
-    private void part(Part part) {
+    private void part(Catalogue catalogue, Part part) {
         part.name().byLanguage().forEach((language, name) -> {
             said(Said.part(part), "ratedAmps", part.traits().ratedAmps(), AMPS, BigDecimal.ONE, "A", name);
             said(Said.part(part), "ratedWatts", part.traits().ratedWatts(), KILOWATTS, THOUSAND, "W", name);
         });
+        lug(catalogue, part);
         Transport transport = part.transport();
         BigDecimal mass = part.massKg();
         if (transport != null && transport.wattHours() != null && mass != null && mass.signum() > 0) {
@@ -72,6 +77,31 @@ final class RatedAsSaid {
                     MOST_WH_PER_KG,
                     "Wh/kg, as lithium modules have it (common practice)");
         }
+    }
+
+    /** A cable with lugs has a port for each stud that they are for, and no other size of lug. */
+    private void lug(Catalogue catalogue, Part part) {
+        Set<ThreadName> studs = part.contains().stream()
+                .map(child -> catalogue.part(child.part()).traits().stud())
+                .filter(Objects::nonNull)
+                .collect(Collectors.toSet());
+        Set<ThreadName> ports = part.ports().stream()
+                .map(Port::bolted)
+                .filter(Objects::nonNull)
+                .map(Port.Bolted::thread)
+                .collect(Collectors.toSet());
+        if (!studs.isEmpty() && !studs.equals(ports)) {
+            add(
+                    Said.part(part),
+                    "lugs for " + said(studs) + ", and ports bolted to " + said(ports),
+                    "'bolted' with that thread at each port that has such a lug");
+        }
+    }
+
+    private static String said(Set<ThreadName> threads) {
+        return threads.isEmpty()
+                ? "none"
+                : threads.stream().map(ThreadName::says).sorted().collect(Collectors.joining(", "));
     }
 
     private void supply(Supply supply) {

@@ -28,6 +28,7 @@ import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Resolves many order files, several at once, and writes the sheets of those that nothing stops. Of each kit no more is
@@ -129,10 +130,17 @@ final class KitRun {
                         .beside(OrderKit.beside(session.resolver(), kit.order()));
         OrderPricing priced = inWork == null ? null : QuoteOptions.pricing(inWork, TradeOption.Given.NONE);
         if (inWork == null || priced == null || !kit.issuesSheets()) {
-            List<FoundBy> found = List.of(KitsTogether.found(kit));
+            List<FoundBy> found = besides(kit, inWork, priced);
             return new OrderOutcome(told.apply(new KitResult(kit, priced, found, List.of())), List.of(), Exit.STOPPED);
         }
         return written(kit, priced, inWork);
+    }
+
+    /** What stops an order hides nothing of what the trades find of the kit that it would be. */
+    private static List<FoundBy> besides(OrderKit kit, @Nullable KitInWork inWork, @Nullable OrderPricing priced) {
+        return inWork == null || priced == null
+                ? List.of(KitTrades.unjudged(KitsTogether.found(kit), kit.order()))
+                : KitTrades.of(inWork, kit.misfits()).found();
     }
 
     private OrderOutcome written(OrderKit kit, OrderPricing priced, KitInWork inWork) {

@@ -10,6 +10,8 @@ public enum KitFinding implements Kind {
      * workshop need not work with every trade.
      */
     NOT_JUDGED(Severity.NOTE),
+    /** The choices of {order} make no kit, so that {trades} have nothing to judge. */
+    TRADES_WITHOUT_KIT(Severity.NOTE),
     /** Something keeps the trade from working: {found}, {expected}, {advice}. */
     NOT_WORKED(Severity.CHECK),
     /** The order stays out of what is made of several together: {order}, {due}, {why}. */

@@ -55,8 +55,8 @@ final class House {
             proof.sheets: catalogue findings logic proof report
             trades: bill catalogue choices faults findings json measure order report resolution
             trades.picking: bill catalogue explanation faults findings measure order report resolution trades walking
-            trades.fixings: bill catalogue faults findings measure order report report.drawing resolution trades
-                trades.picking
+            trades.fixings: bill catalogue faults findings measure order proof.fits report report.drawing resolution
+                trades trades.picking
             trades.coating: bill catalogue choices csv faults findings json measure order report report.drawing
                 resolution trades
             trades.weighing: bill catalogue choices faults findings measure order report report.drawing resolution

@@ -45,10 +45,26 @@ class KitMisfitsTest {
         }
 
         @Test
+        void and_the_trades_tell_what_they_find_all_the_same() throws IOException {
+            Ran ran = kit(FILE, LEFT, LEFT + ", \"air-conditioning\": \"no\"");
+            assertThat(flat(ran)).contains("Check, ship: ").contains("No sheets written");
+        }
+
+        @Test
         void in_others_only() throws IOException {
             Ran ran = kit(FILE, LEFT, LEFT + ", \"air-conditioning\": \"yes\"");
             assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
         }
+    }
+
+    @Test
+    void choices_that_make_no_kit_are_told_with_the_trades_that_judged_nothing() {
+        Ran ran = boltlore("kit", Path.of("catalog/orders/bl-1006.json"), "--out", folder.resolve("out"));
+        assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
+        assertThat(flat(ran))
+                .contains("Note, kit: ")
+                .contains("make no kit yet, so picking, cut,")
+                .contains("fixings");
     }
 
     @Test

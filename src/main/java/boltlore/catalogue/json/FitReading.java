@@ -12,6 +12,7 @@ import boltlore.json.Range;
 import boltlore.json.TextShape;
 import boltlore.measure.OptionName;
 import boltlore.measure.PartNumber;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -28,6 +29,8 @@ final class FitReading {
     private static final Allowed<Port.Way> WAYS = Allowed.of(Port.Way.values());
     private static final KeyRule SOMETHING_SAID = new KeyRule.OneWay("flow", "mates", "flow mates");
     private static final Range BORE = Range.above(0, 500);
+    private static final Range TORQUE = Range.above(0, 1_000);
+    private static final KeyRule TORQUE_WHOLE = new KeyRule.OneWay("thread", "thread torqueNm securedBy source");
     private static final int ONE_PHASE = 1;
     private static final int THREE_PHASES = 3;
 
@@ -70,6 +73,23 @@ final class FitReading {
             }
         }
         return flow == null ? null : joint;
+    }
+
+    /** A stud says its torque, the hole of a lug for it its thread alone. */
+    static Port.@Nullable Bolted bolted(ObjectReader reader) {
+        String thread = reader.text("thread", THREAD);
+        BigDecimal torque = reader.findDecimal("torqueNm", TORQUE);
+        String securedBy = reader.findText("securedBy").orElse("");
+        String source = reader.findText("source").orElse("");
+        if (reader.breaks(TORQUE_WHOLE)) {
+            reader.fault(
+                    "a torque without all that goes with it, or that without a torque",
+                    "'torqueNm', 'securedBy' and 'source' of a stud, or none of them for the hole of a lug",
+                    "Take them from the maker's data sheet.");
+        }
+        return ThreadName.of(thread)
+                .map(known -> new Port.Bolted(known, thread, torque, securedBy, source))
+                .orElse(null);
     }
 
     static Geometry geometry(Reading reading, ObjectReader reader) {

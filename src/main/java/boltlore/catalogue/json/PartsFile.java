@@ -191,7 +191,8 @@ final class PartsFile {
                 mates,
                 blank == null ? null : new PartNumber(blank),
                 FitReading.joint(reader),
-                reader.findText("shares", TextShape.NAME).orElse(""));
+                reader.findText("shares", TextShape.NAME).orElse(""),
+                reader.findObject("bolted", FitReading::bolted).orElse(null));
     }
 
     private static Customs customs(ObjectReader reader) {

@@ -96,6 +96,10 @@ public enum FitFinding implements Kind {
     FLOWS_BACKWARDS("flows backwards", STOP),
     /** {part} is made for {option} {values}, and stands in other orders. */
     MADE_FOR_ANOTHER("made for another vehicle", STOP),
+    /** {one} is bolted to {other} at {port} and {otherPort}, and neither says with which torque. */
+    TERMINAL_WITHOUT_TORQUE("terminal not named", STOP),
+    /** {one} with {thread} at {port} is bolted to {other} with {otherThread} at {otherPort}; a dash where nobody says. */
+    LUG_UNLIKE_STUD("terminal not named", STOP),
     /** Something of the kind {with} is in the kit, and nothing of {kind}, which must go with it: {because} ({source}). */
     NEEDED_KIND_MISSING("what every vehicle needs is missing", STOP),
     /** Inside another: {part}, {port}, {flow}, {kind}, {half} (0 male, 1 female). */

@@ -156,6 +156,13 @@ public final class FitKinds {
                     "Exchange the parts of the lines, or correct their conditions or 'madeFor' in the part master.",
                     MadeFor::findings),
             new FitStatements(
+                    "terminal not named",
+                    Severity.STOP,
+                    "Every lug on a stud has its hole for that stud and a torque.",
+                    "Take thread, torque and what secures it from the maker's data sheet, and add them under 'bolted' of the"
+                            + " port; or fit the lug that the stud takes.",
+                    Terminals::findings),
+            new FitStatements(
                     "what every vehicle needs is missing",
                     Severity.STOP,
                     "Every vehicle has what house.json asks of all of them.",

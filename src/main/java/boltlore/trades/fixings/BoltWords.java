@@ -65,7 +65,7 @@ record BoltWords(Phrases phrases, String language) {
         return threadLock == null ? "" : phrases.say("threadLock", threadLock.in(language));
     }
 
-    private String newtonMetres(BigDecimal torqueNm) {
+    String newtonMetres(BigDecimal torqueNm) {
         return phrases.number(torqueNm) + " Nm";
     }
 

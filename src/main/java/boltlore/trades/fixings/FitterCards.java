@@ -8,6 +8,7 @@ import boltlore.catalogue.Position;
 import boltlore.catalogue.Stage;
 import boltlore.measure.Digits;
 import boltlore.order.Order;
+import boltlore.proof.fits.Terminals.Terminal;
 import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
@@ -43,16 +44,22 @@ final class FitterCards {
      *
      * @param fits empty in all but a position's first row
      * @param joint null where nothing is bolted
+     * @param terminal a lug of it on a stud, or null
      * @param live whether it is a high-voltage cable or what its ends are made of
      */
     private record Row(
-            Position position, String fits, @Nullable BoltedJoint joint, boolean live) {}
+            Position position,
+            String fits,
+            @Nullable BoltedJoint joint,
+            @Nullable Terminal terminal,
+            boolean live) {}
 
     private final KitInWork kit;
     private final Bill sure;
     private final HeldParts held;
     private final List<BoltedJoint> joints;
     private final LiveCables cables;
+    private final List<Terminal> terminals;
     private final String language;
     private final Phrases phrases;
     private final BoltWords words;
@@ -62,6 +69,7 @@ final class FitterCards {
         this.sure = PickingTrade.sure(kit);
         this.joints = new JointsOfKit(kit.plan(), sure).all();
         this.cables = LiveCables.of(kit.bill());
+        this.terminals = TerminalsPage.of(kit);
         this.language = kit.order().language();
         this.phrases = Phrases.of(FitterCards.class, "cards", language);
         this.words = new BoltWords(phrases, language);
@@ -137,9 +145,9 @@ final class FitterCards {
         TableSpec<Row> spec = TableSpec.<Row>named("card")
                 .text("fit", phrases.say("fit"), 40, Row::fits)
                 .text("bag", phrases.say("bag"), 14, this::bag)
-                .text("bolts", phrases.say("bolts"), 40, row -> row.joint() == null ? null : words.bolts(row.joint()))
+                .text("bolts", phrases.say("bolts"), 40, this::bolts)
                 .text("torque", phrases.say("torque"), 20, this::torque)
-                .text("how", phrases.say("how"), 24, row -> row.joint() == null ? null : words.how(row.joint()))
+                .text("how", phrases.say("how"), 24, this::how)
                 .box(Column.tick("done", phrases.say("done")))
                 .code("position", row -> row.position().name().text());
         TableBuilder table = spec.empty();
@@ -149,11 +157,17 @@ final class FitterCards {
                     .filter(joint -> joint.position().equals(position))
                     .toList();
             if (here.isEmpty() && !fits.isEmpty()) {
-                spec.add(table, "", new Row(position, fits, null, items.stream().anyMatch(cables::has)));
+                spec.add(
+                        table,
+                        "",
+                        new Row(position, fits, null, null, items.stream().anyMatch(cables::has)));
             }
             for (int i = 0; i < here.size(); i++) {
-                spec.add(table, "", new Row(position, i == 0 ? fits : "", here.get(i), false));
+                spec.add(table, "", new Row(position, i == 0 ? fits : "", here.get(i), null, false));
             }
+            terminals.stream()
+                    .filter(terminal -> terminal.lugAt().equals(position.name()))
+                    .forEach(terminal -> spec.add(table, "", new Row(position, "", null, terminal, false)));
         });
         return table;
     }
@@ -163,7 +177,27 @@ final class FitterCards {
         if (row.joint() != null) {
             return words.torque(row.joint());
         }
+        if (row.terminal() != null && row.terminal().stud().torqueNm() != null) {
+            return words.newtonMetres(row.terminal().stud().torqueNm());
+        }
         return row.live() ? phrases.say("torqueUnknown") : null;
+    }
+
+    private @Nullable String bolts(Row row) {
+        Terminal terminal = row.terminal();
+        return terminal != null
+                ? phrases.say(
+                        "terminal",
+                        terminal.stud().designation(),
+                        terminal.device().in(language),
+                        terminal.port())
+                : row.joint() == null ? null : words.bolts(row.joint());
+    }
+
+    private @Nullable String how(Row row) {
+        return row.terminal() != null
+                ? phrases.say("terminalHow")
+                : row.joint() == null ? null : words.how(row.joint());
     }
 
     private @Nullable String bag(Row row) {

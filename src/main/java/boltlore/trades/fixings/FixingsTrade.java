@@ -1,6 +1,7 @@
 package boltlore.trades.fixings;
 
 import boltlore.faults.Outcome;
+import boltlore.proof.fits.Terminals.Terminal;
 import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
 import boltlore.trades.KitInWork;
@@ -69,6 +70,10 @@ public final class FixingsTrade extends Trade {
                 .page(SafetyPage.compose(fixings, kit.workshop(), footer));
         if (!fixings.clamped().isEmpty()) {
             report.page(ClampPage.compose(fixings, footer));
+        }
+        List<Terminal> terminals = TerminalsPage.of(kit);
+        if (!terminals.isEmpty()) {
+            report.page(TerminalsPage.compose(terminals, kit.workshop(), footer));
         }
         return report.page(BagsPage.compose(fixings, kit.catalogue(), footer)).build();
     }

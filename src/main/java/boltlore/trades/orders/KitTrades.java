@@ -1,6 +1,7 @@
 package boltlore.trades.orders;
 
 import boltlore.explanation.FindingWords;
+import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
 import boltlore.findings.Findings;
@@ -20,6 +21,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -41,7 +43,8 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
         List<FoundBy> found = new ArrayList<>();
         Map<String, List<TradeResult>> made = new LinkedHashMap<>();
         for (Trade trade : Trades.ALL) {
-            Outcome<List<TradeResult>> worked = trade.work(List.of(kit), trade.forKit());
+            Outcome<List<TradeResult>> worked =
+                    work(trade, kit, byRules.findings().stops());
             Findings findings = findings(worked);
             byTrades = byTrades.and(findings);
             found.add(FoundBy.of(trade.name(), findings, kit.order()));
@@ -56,6 +59,22 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
                 .map(result -> result.each(report -> all.headed(trade, report), all::headedForCustomers))
                 .toList());
         return all;
+    }
+
+    /** A kit that the rules stop may lack what a trade takes for granted, and then that trade alone is left out. */
+    private static Outcome<List<TradeResult>> work(Trade trade, KitInWork kit, boolean stopped) {
+        try {
+            return trade.work(List.of(kit), trade.forKit());
+        } catch (RuntimeException broken) {
+            if (!stopped) {
+                throw broken;
+            }
+            return Outcome.faulty(Fault.of(
+                    trade.name(),
+                    "a kit that something stops, of which " + trade.name() + " can make nothing",
+                    "a kit that no rule stops",
+                    "Mend that first; this trade has judged nothing yet."));
+        }
     }
 
     /** The report with what stops this order at its head, what its own trade found first. */
@@ -124,6 +143,22 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
         FindingWords words = new FindingWords(resolution.choices().family());
         Findings findings = words.of(resolution.findings(), resolution.choices());
         return new FoundBy("kit", findings.and(FoundBy.of("kit", misfits, order).findings()));
+    }
+
+    /** What the rules found of choices that make no kit, and that no trade has anything to look at. */
+    public static FoundBy unjudged(FoundBy byRules, Order order) {
+        String trades = Trades.ALL.stream().map(Trade::name).collect(Collectors.joining(", "));
+        return new FoundBy(
+                byRules.by(),
+                byRules.findings()
+                        .and(Stream.of(Finding.of(
+                                        KitFinding.TRADES_WITHOUT_KIT,
+                                        order.name(),
+                                        "order",
+                                        order.name(),
+                                        "trades",
+                                        trades))
+                                .collect(Findings.collected())));
     }
 
     public boolean stops() {

@@ -94,13 +94,25 @@ final class DangerousFindings {
                 || (customs != null && Tariff.digits(customs.hs()).startsWith(LITHIUM_ION_HS));
     }
 
+    /** Crates of dangerous goods hold one UN number and nothing else, so that a battery in one lies there without equipment. */
+    private static boolean bareBattery(Goods goods) {
+        Customs customs = goods.part() == null ? null : goods.part().customs();
+        return customs != null && Tariff.LITHIUM_ION.covers(customs.hs());
+    }
+
     private static Optional<Finding> entry(DangerousGoods dangerous) {
         UnNumber un = dangerous.entry().orElse(null);
-        if (un != null && un != UnNumber.LITHIUM_VEHICLE) {
+        boolean alone = un == UnNumber.LITHIUM_ION_WITH_EQUIPMENT
+                && dangerous.packed().map(Packed::goods).anyMatch(DangerousFindings::bareBattery);
+        if (un != null && un != UnNumber.LITHIUM_VEHICLE && !alone) {
             return Optional.empty();
         }
         return Optional.of(Finding.of(
-                un == null ? ShippingFinding.UN_NUMBER_NOT_LISTED : ShippingFinding.UN_NUMBER_OF_VEHICLES,
+                un == null
+                        ? ShippingFinding.UN_NUMBER_NOT_LISTED
+                        : alone
+                                ? ShippingFinding.BATTERY_ALONE_AS_WITH_EQUIPMENT
+                                : ShippingFinding.UN_NUMBER_OF_VEHICLES,
                 dangerous.un(),
                 "un",
                 dangerous.un(),

@@ -7,7 +7,8 @@ import java.util.Optional;
 /**
  * Entries of the dangerous-goods list that batteries of a kit may come under. UN numbers: packing instruction P903 of the
  * road rules (ADR) and the note of a safety-adviser association on vehicle entries; transport category 2 of the lithium
- * entries and its factor 3: road table 1.1.3.6; class, label, tunnel code and the lead-acid entries: from memory.
+ * entries and its factor 3: road table 1.1.3.6; class, label, tunnel code and the lead-acid entries: from memory. UN 3556 is in the list
+ * since ADR 2025 (UN Model Regulations, 23rd revision); before it such vehicles went as UN 3171.
  */
 public enum UnNumber {
     LITHIUM_ION("UN 3480", "LITHIUM ION BATTERIES", "9", "9A", 2, 3),

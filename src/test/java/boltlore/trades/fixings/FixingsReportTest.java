@@ -28,7 +28,7 @@ class FixingsReportTest {
     void joints_to_sign_for_clamp_loads_and_bags_to_weigh_have_pages_of_their_own() {
         assertThat(demo("bl-1001").pages())
                 .extracting(Page::name)
-                .containsExactly("Joints", "Signed joints", "Clamp loads", "Bags");
+                .containsExactly("Joints", "Signed joints", "Clamp loads", "Terminals", "Bags");
     }
 
     @Test

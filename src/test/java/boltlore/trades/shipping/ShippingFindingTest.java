@@ -66,6 +66,22 @@ class ShippingFindingTest {
             assertThat(kit.stops()).singleElement().asString().contains("UN 1263 in crate 1 is not among the numbers");
         }
 
+        /** ADR 2025, chapter 3.2: UN 3480 alone, UN 3481 packed with equipment; a crate of dangerous goods holds no equipment. */
+        @Test
+        void a_battery_alone_in_its_crate_stops_as_one_with_equipment() {
+            assertThat(numbered("UN 3481").stops())
+                    .singleElement()
+                    .asString()
+                    .contains("UN 3481 in crate 1 is for batteries packed with or contained in equipment", "UN 3480");
+            assertThat(numbered("UN 3480").stops()).isEmpty();
+        }
+
+        private ShippedKit numbered(String un) {
+            return new ShippedKit()
+                    .part(ShippedKit.cells("CELLS", "20", un, "3000").customs("8507.60", "HU"), "", 1)
+                    .known("CELLS", true, "Folder", null);
+        }
+
         @Test
         void a_class_of_another_number_stops() {
             ShippedKit kit = new ShippedKit()
