@@ -163,6 +163,7 @@ class InjectedDefectsTest {
                                 .position("battery-brackets-right", "fill", Fill.FREE),
                         "bracket missing: battery-box (battery-brackets-right-early, battery-brackets-right-later)",
                         "unequal pair: battery-bracket",
+                        "safety quantity does not follow: battery-brackets-right",
                         "made for another vehicle: battery-brackets-right-early (body-era)"),
                 broken(
                         "a sounder that comes with a bracket which may stay out",
