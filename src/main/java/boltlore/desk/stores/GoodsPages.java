@@ -122,7 +122,9 @@ public final class GoodsPages {
 
     /** Whoever went back in the browser to put a number right would take the goods in a second time. */
     private void asks(Call call, Typed typed, Arrival arrival) {
-        boolean further = call.said("further").equals("yes") || !arrival.serials().isEmpty();
+        Part part = known(arrival.part());
+        boolean numbered = part != null && part.tracked() == Tracked.SERIAL;
+        boolean further = call.said("further").equals("yes") || numbered;
         List<Entry> before = further
                 ? List.of()
                 : workshop.book()
