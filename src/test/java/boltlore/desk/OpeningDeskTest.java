@@ -52,7 +52,8 @@ class OpeningDeskTest {
     }
 
     @Test
-    @DisplayName("answers at once with a page that waits and says for what, and with its rooms as soon as there are some")
+    @DisplayName(
+            "answers at once with a page that waits and says for what, and with its rooms as soon as there are some")
     void waits() throws IOException, InterruptedException {
         StringWriter log = new StringWriter();
         try (Server server = new Server(Access.here(0), OpenDesk::by, new PrintWriter(log, true))) {

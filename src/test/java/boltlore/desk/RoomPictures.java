@@ -76,7 +76,11 @@ final class RoomPictures {
                 PAGES.forEach((name, path) -> {
                     page.navigate(server.address().resolve(path).toString());
                     write(page.screenshot(), FOLDER.resolve(name + ".png"));
-                    sums.add(sum(name, page.request().get(server.address().resolve(path).toString()).text()));
+                    sums.add(sum(
+                            name,
+                            page.request()
+                                    .get(server.address().resolve(path).toString())
+                                    .text()));
                 });
             }
         });

@@ -53,13 +53,18 @@ class SalesMendedInBrowserTest extends InBrowser {
     }
 
     @Test
-    @DisplayName("whose answers contradict each other is repaired in one click, or one answer is left open and asked again")
+    @DisplayName(
+            "whose answers contradict each other is repaired in one click, or one answer is left open and asked again")
     void contradictory() {
         open("/sales/order/BL-1006");
         assertThat(page().locator("main")).containsText("cannot be combined");
         button("Leave open: Air heater").click();
         assertThat(page().locator("main")).not().containsText("Air heater (PTC) cannot be combined");
-        for (int i = 0; i < 5 && page().locator("#ways form").count() > 0 && page().locator("#settled").count() == 0; i++) {
+        for (int i = 0;
+                i < 5
+                        && page().locator("#ways form").count() > 0
+                        && page().locator("#settled").count() == 0;
+                i++) {
             button("Change it so").first().click();
         }
         assertThat(page().locator("#settled")).isVisible();
@@ -83,7 +88,8 @@ class SalesMendedInBrowserTest extends InBrowser {
                 .click();
         assertThat(page().locator("main")).containsText("Version 1 was quoted of another draft");
         assertThat(page().getByText("The customer orders version 1")).hasCount(0);
-        assertThat(page().locator("#versions ~ .rows, #versions + .rows").first()).containsText("says something else");
+        assertThat(page().locator("#versions ~ .rows, #versions + .rows").first())
+                .containsText("says something else");
         assertThat(page().getByText("Take the last change back")).hasCount(1);
         button("Go back to what version 1 says").click();
         assertThat(page().getByText("The customer orders version 1")).hasCount(1);

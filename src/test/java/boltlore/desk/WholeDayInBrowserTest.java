@@ -75,7 +75,9 @@ class WholeDayInBrowserTest extends InBrowser {
     }
 
     private void press(String button) {
-        page().getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button).setExact(true))
+        page().getByRole(
+                        AriaRole.BUTTON,
+                        new Page.GetByRoleOptions().setName(button).setExact(true))
                 .first()
                 .click();
     }
@@ -116,7 +118,8 @@ class WholeDayInBrowserTest extends InBrowser {
         open("/sales/order/" + ORDER);
         page().getByText("Changes and service").click();
         page().getByText("Ask for a change").click();
-        Locator asked = page().getByLabel("Which colour", new Page.GetByLabelOptions()).first();
+        Locator asked =
+                page().getByLabel("Which colour", new Page.GetByLabelOptions()).first();
         asked.selectOption(colour);
         press("Work out what it comes to");
         assertThat(page().locator(".refused")).containsText("Why it changes: found nothing");
@@ -199,7 +202,8 @@ class WholeDayInBrowserTest extends InBrowser {
 
     private void coated() {
         open("/fabrication/coat");
-        page().locator("form[action='/fabrication/coat/queue'] input[name=order]").fill(ORDER);
+        page().locator("form[action='/fabrication/coat/queue'] input[name=order]")
+                .fill(ORDER);
         press("Queue all its pieces");
         done();
         step("hung", "load-1");
@@ -217,11 +221,12 @@ class WholeDayInBrowserTest extends InBrowser {
 
     /** What somebody reads on a piece that lies in the bin. */
     private String onThePiece(String part) {
-        return desk.book().read(reading -> reading.stock().of(part).stream()
-                .map(row -> row.held().serial())
-                .filter(serial -> !serial.isEmpty())
-                .findFirst()
-                .orElseThrow());
+        return desk.book()
+                .read(reading -> reading.stock().of(part).stream()
+                        .map(row -> row.held().serial())
+                        .filter(serial -> !serial.isEmpty())
+                        .findFirst()
+                        .orElseThrow());
     }
 
     private void picked() {
@@ -235,7 +240,8 @@ class WholeDayInBrowserTest extends InBrowser {
             if (together.count() > 0) {
                 together.first().click();
             } else if (serial.count() > 0) {
-                Locator row = page().locator("tbody tr", new Page.LocatorOptions().setHas(serial)).first();
+                Locator row = page().locator("tbody tr", new Page.LocatorOptions().setHas(serial))
+                        .first();
                 serial.first().fill(onThePiece(row.locator("input[name=part]").inputValue()));
                 row.locator("button").click();
             } else if (page().locator("tbody tr").count() > 0) {
@@ -316,11 +322,12 @@ class WholeDayInBrowserTest extends InBrowser {
     }
 
     private void recalledAndServed() {
-        String lot = desk.book().read(reading -> reading.asBuilt().parts(ORDER).stream()
-                .map(part -> part.lot())
-                .filter(each -> !each.isEmpty())
-                .findFirst()
-                .orElseThrow());
+        String lot = desk.book()
+                .read(reading -> reading.asBuilt().parts(ORDER).stream()
+                        .map(part -> part.lot())
+                        .filter(each -> !each.isEmpty())
+                        .findFirst()
+                        .orElseThrow());
         open("/engineering/recall?lot=" + lot);
         assertThat(page().locator("main")).containsText("1 kit");
         assertThat(page().locator("main")).containsText("Ann Gable");

@@ -171,8 +171,7 @@ final class CardMaker {
             boolean open = standing.isOpen(with) && standing.isOpen(new Choice(option.name(), Option.NO));
             boolean given = order.choices().value(option.name()).isPresent();
             if (own != null && own.name().equals(group.name()) && (open || given)) {
-                boolean chosen =
-                        order.choices().value(option.name()).equals(Optional.of(Option.YES));
+                boolean chosen = order.choices().value(option.name()).equals(Optional.of(Option.YES));
                 members.add(new Card.Member(
                         option.name().text(),
                         option.value(Option.YES).orElseThrow().says().english(),

@@ -149,8 +149,7 @@ final class OrderPages {
     private Outcome<Order> answeredTogether(Call call, Draft draft) {
         List<String> ticked = call.all("with");
         return Outcome.all(call.all("member").stream()
-                        .map(member -> choice(
-                                draft.order(), member, ticked.contains(member) ? Option.YES : Option.NO))
+                        .map(member -> choice(draft.order(), member, ticked.contains(member) ? Option.YES : Option.NO))
                         .toList())
                 .then(choices -> with(call, draft, choices));
     }
@@ -284,8 +283,7 @@ final class OrderPages {
 
     /** What must be said beside the choices is said before it is promised. */
     private static Outcome<Choices> whole(Order order, Choosings.Choosing choosing, ChoiceState.Sound standing) {
-        List<Card.Want> wants =
-                standing.questions().isEmpty() ? CardWants.of(order, choosing, standing) : List.of();
+        List<Card.Want> wants = standing.questions().isEmpty() ? CardWants.of(order, choosing, standing) : List.of();
         return wants.isEmpty()
                 ? Outcome.sound(standing.withForced())
                 : Outcome.faulty(wants.stream()

@@ -38,7 +38,13 @@ record LongLeaf(String html, Stretch<Integer> rows) {
         return fits
                 ? new LongLeaf(whole, shown)
                 : new LongLeaf(
-                        HtmlWriter.page(report, part(leaf, shown.first(), shown.first() + shown.rows().size())), shown);
+                        HtmlWriter.page(
+                                report,
+                                part(
+                                        leaf,
+                                        shown.first(),
+                                        shown.first() + shown.rows().size())),
+                        shown);
     }
 
     /** Rows are counted through all tables of the leaf. */
@@ -52,7 +58,10 @@ record LongLeaf(String html, Stretch<Integer> rows) {
                 before += table.rows().size();
                 if (first < last) {
                     blocks.add(new Table(
-                            table.name(), table.about(), table.columns(), table.rows().subList(first, last)));
+                            table.name(),
+                            table.about(),
+                            table.columns(),
+                            table.rows().subList(first, last)));
                 }
             } else if (from == 0) {
                 blocks.add(block);

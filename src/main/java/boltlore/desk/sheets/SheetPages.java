@@ -128,8 +128,9 @@ public final class SheetPages implements Room {
     /** A long one leaf by leaf; all of it, as it is printed, where that is asked for. */
     private static Answer sheet(Call call, Report report) {
         String whole = HtmlWriter.pages(report);
-        List<String> leaves =
-                whole.length() <= LONGEST ? List.of() : report.pages().stream().map(Page::name).toList();
+        List<String> leaves = whole.length() <= LONGEST
+                ? List.of()
+                : report.pages().stream().map(Page::name).toList();
         String asked = call.said("leaf");
         String leaf = leaves.isEmpty() || asked.equals("all") ? "" : leaves.contains(asked) ? asked : leaves.get(0);
         LongLeaf part = LongLeaf.of(

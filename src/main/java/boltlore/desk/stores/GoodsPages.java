@@ -167,7 +167,9 @@ public final class GoodsPages {
                         && sound.value() instanceof StockHappening.Received received
                 ? Digits.plain(received.quantity()) + " of " + received.held().part()
                         + (received.purchase().isEmpty() ? "" : " of " + received.purchase())
-                        + (received.held().lot().isEmpty() ? "" : ", lot " + received.held().lot())
+                        + (received.held().lot().isEmpty()
+                                ? ""
+                                : ", lot " + received.held().lot())
                         + (received.held().serial().isEmpty()
                                 ? ""
                                 : ", serial number " + received.held().serial())
