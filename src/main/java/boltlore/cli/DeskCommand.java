@@ -4,7 +4,6 @@ import boltlore.book.By;
 import boltlore.book.db.Book;
 import boltlore.book.db.Place;
 import boltlore.book.orders.Bench;
-import boltlore.catalogue.Catalogue;
 import boltlore.desk.DemoBook;
 import boltlore.desk.Desk;
 import boltlore.desk.frame.Access;
@@ -20,12 +19,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
-import java.util.function.Function;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -108,8 +107,11 @@ final class DeskCommand extends BookCommand {
                         : inBookOrNew(
                                 place,
                                 book -> access(book)
-                                        .then(access -> begin(screen, access, desk -> bench()
-                                                .then(bench -> opened(desk, new Workshop(bench, book)))))));
+                                        .then(access -> begin(
+                                                screen,
+                                                access,
+                                                desk -> bench().then(
+                                                                bench -> opened(desk, new Workshop(bench, book)))))));
     }
 
     private Outcome<Bench> bench() {
@@ -192,8 +194,8 @@ final class DeskCommand extends BookCommand {
                     "'boltlore desk admit NAME --role owner' lets somebody in."));
         }
         Set<String> names = new LinkedHashSet<>(asked.names);
-        return Outcome.sound(new Access(
-                asked.address, port, new Access.Outside(names, asked.certificate, asked.key, people)));
+        return Outcome.sound(
+                new Access(asked.address, port, new Access.Outside(names, asked.certificate, asked.key, people)));
     }
 
     /** What was begun is finished before the program ends. */

@@ -15,12 +15,16 @@
  *       shows {@code head.typed("name", usual)}. Style: words and tables first; the classes of {@code desk.css} that are
  *       there already ({@code facts}, {@code rows}, {@code number}, {@code fields}, {@code field}, {@code acts}, {@code
  *       next}) before new ones;
+ *   <li>a list that may grow as a {@link boltlore.desk.frame.Stretch}, with {@code @template.frame.stretch} above it: no page
+ *       weighs more than 150 kB, which a test over all pages of the demo looks at; what takes a second or more is worked out
+ *       beforehand in {@link boltlore.desk.frame.Room#ahead};
  *   <li>its line in {@link boltlore.desk.Desk}, and a journey in a browser beside its tests ({@code DeskInBrowserTest}).
  * </ol>
  *
  * <p>A method that acts makes one call of the book through {@link boltlore.desk.frame.Acting}: the book keeps the form's
  * key with what it did, so that the same form sent again is answered as the first time and nothing is done twice. Faults
- * become the page that the form stood on, with what was typed. What stands in fields is read by {@link
+ * become the page that the form stood on, with what was typed; one that {@link boltlore.desk.frame.Typed} has found stands at
+ * its field too, and the first of them has the keyboard. What stands in fields is read by {@link
  * boltlore.desk.frame.Typed}; the page that follows says with {@link boltlore.desk.frame.Told} which entries were made. A sheet
  * of a trade stands within a page as a {@link boltlore.desk.frame.DrawnSheet}.
  */

@@ -2,8 +2,8 @@ package boltlore.desk;
 
 import boltlore.book.db.Book;
 import boltlore.book.db.Place;
-import boltlore.catalogue.json.CatalogueReader;
 import boltlore.book.orders.Bench;
+import boltlore.catalogue.json.CatalogueReader;
 import boltlore.desk.frame.Access;
 import boltlore.desk.frame.Server;
 import boltlore.desk.frame.Workshop;
@@ -38,7 +38,8 @@ public final class DeskLoad {
 
     private static final int PART = 5000;
     private static final Pattern FIELD = Pattern.compile("name=\"(token|once|seen|option)\" value=\"([^\"]*)\"");
-    private static final Pattern VALUE = Pattern.compile("class=\"answer\" type=\"submit\" name=\"value\" value=\"([^\"]*)\"");
+    private static final Pattern VALUE =
+            Pattern.compile("class=\"answer\" type=\"submit\" name=\"value\" value=\"([^\"]*)\"");
 
     private final URI desk;
     private final long until;
@@ -62,8 +63,7 @@ public final class DeskLoad {
             }
             try (Server server = Desk.open(
                     new Workshop(bench, book), Access.here(0), OpenDesk::by, new PrintWriter(System.err, true))) {
-                DeskLoad load = new DeskLoad(
-                        server.address(), Integer.parseInt(words[2]), Integer.parseInt(words[3]));
+                DeskLoad load = new DeskLoad(server.address(), Integer.parseInt(words[2]), Integer.parseInt(words[3]));
                 load.run(Integer.parseInt(words[1]));
                 load.print();
             }
@@ -136,7 +136,8 @@ public final class DeskLoad {
             found.putIfAbsent(field.group(1), field.group(2));
         }
         StringBuilder form = new StringBuilder();
-        found.forEach((name, value) -> form.append(form.isEmpty() ? "" : "&").append(name).append('=').append(value));
+        found.forEach((name, value) ->
+                form.append(form.isEmpty() ? "" : "&").append(name).append('=').append(value));
         return form.toString();
     }
 

@@ -33,8 +33,18 @@ final class FilledAtBench {
         String key = row.key();
         if (boxes.size() == 6) {
             return Map.of(
-                    key + ".vb", "350", key + ".v1", "200", key + ".v2", "145", key + ".v1-ro", "90", key + ".meter",
-                    "11", key + ".ro", row.suitedOhm() == null
+                    key + ".vb",
+                    "350",
+                    key + ".v1",
+                    "200",
+                    key + ".v2",
+                    "145",
+                    key + ".v1-ro",
+                    "90",
+                    key + ".meter",
+                    "11",
+                    key + ".ro",
+                    row.suitedOhm() == null
                             ? "175"
                             : row.suitedOhm().movePointLeft(3).toPlainString());
         }
@@ -50,7 +60,10 @@ final class FilledAtBench {
         BigDecimal least = limit.leastNumber();
         BigDecimal most = limit.mostNumber();
         if (least != null && most != null) {
-            return least.add(most).multiply(HALF).setScale(2, RoundingMode.HALF_UP).toPlainString();
+            return least.add(most)
+                    .multiply(HALF)
+                    .setScale(2, RoundingMode.HALF_UP)
+                    .toPlainString();
         }
         BigDecimal bound = least == null ? most : least;
         BigDecimal away = bound.abs().multiply(TENTH);

@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.IsoFields;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -131,5 +134,24 @@ class OfficesJourneyTest extends RoomInBrowser {
         go("/office/load");
         assertThat(page.locator(".drawing svg").first()).isVisible();
         assertThat(page.locator(".sheet table").first()).isVisible();
+    }
+
+    /** Weeks as ISO 8601 counts them; work begins on the next day that is worked. */
+    @Test
+    @DisplayName("see no week of the load that is past, on the day's clock of the desk")
+    void load_begins_this_week() {
+        LocalDate today = OpenDesk.by().today();
+        List<Integer> soon = IntStream.rangeClosed(0, 5)
+                .mapToObj(today::plusDays)
+                .map(day -> day.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR))
+                .toList();
+        go("/office/load");
+        List<String> said = page.locator(".drawing svg").first().locator("text").allTextContents();
+        int week = said.stream()
+                .filter(text -> text.matches("\\d{1,2}"))
+                .mapToInt(Integer::parseInt)
+                .findFirst()
+                .orElseThrow();
+        assertThat(week).isIn(soon);
     }
 }

@@ -35,8 +35,8 @@ class PageWeightTest {
 
     private final HttpClient client = HttpClient.newHttpClient();
     private final Map<String, Integer> kinds = new HashMap<>();
-    private final Deque<String> open = new ArrayDeque<>(
-            List.of("/sales", "/stores", "/fabrication", "/bench", "/engineering", "/office"));
+    private final Deque<String> open =
+            new ArrayDeque<>(List.of("/sales", "/stores", "/fabrication", "/bench", "/engineering", "/office"));
     private final Set<String> known = new HashSet<>(open);
 
     @TempDir

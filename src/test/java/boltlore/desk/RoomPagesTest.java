@@ -23,6 +23,12 @@ class RoomPagesTest extends RoomInBrowser {
             "/stores",
             "/stores/line?for=BL-1001&part=FX-N6&finish=",
             "/stores/receive",
+            "/stores/purchases",
+            "/stores/made",
+            "/sales/order/BL-1001",
+            "/sales/order/BL-1001/change",
+            "/sales/order/BL-1001/changes",
+            "/sales/order/BL-1001/give-up",
             "/stores/part?part=FX-N6",
             "/fabrication",
             "/fabrication/rack",
@@ -39,6 +45,8 @@ class RoomPagesTest extends RoomInBrowser {
     /** Long ones, in one of the two schemes. */
     private static final List<String> SHEETS = List.of(
             "/stores/pick?order=BL-1001",
+            "/stores/pick?order=BL-1004&all=yes",
+            "/stores/purchases?until=2030-01-01&all=yes",
             "/fabrication/cut?order=BL-1001",
             "/fabrication/loads?order=BL-1001",
             "/bench/test/BL-1001",

@@ -44,7 +44,7 @@ final class RoomPictures {
 
     /** What a picture shows. */
     static final Map<String, String> PAGES = new TreeMap<>(Map.of(
-            "room-sales", "/sales/order/BL-1005?ask=battery",
+            "room-sales", "/sales/order/BL-1005?ask=drive-unit",
             "room-stores", "/stores/pick?order=BL-1001&all=yes",
             "room-fabrication", "/fabrication",
             "room-bench", "/bench/test/BL-1001",
@@ -76,7 +76,11 @@ final class RoomPictures {
                 PAGES.forEach((name, path) -> {
                     page.navigate(server.address().resolve(path).toString());
                     write(page.screenshot(), FOLDER.resolve(name + ".png"));
-                    sums.add(sum(name, page.request().get(server.address().resolve(path).toString()).text()));
+                    sums.add(sum(
+                            name,
+                            page.request()
+                                    .get(server.address().resolve(path).toString())
+                                    .text()));
                 });
             }
         });

@@ -34,7 +34,11 @@ final class PurchaseSum implements Sum {
         } else if (happening instanceof StockHappening.Unreceived wrong
                 && !wrong.purchase().isEmpty()) {
             handle.execute("update purchase set state = 'open' where purchase = ?", wrong.purchase());
-            received(handle, wrong.purchase(), wrong.held().part(), wrong.quantity().negate());
+            received(
+                    handle,
+                    wrong.purchase(),
+                    wrong.held().part(),
+                    wrong.quantity().negate());
         }
     }
 

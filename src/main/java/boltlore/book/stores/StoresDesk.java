@@ -92,8 +92,8 @@ public final class StoresDesk {
                 return Outcome.faulty(Fault.of(subject, "no receipt that stands", "one that was not taken back", ""));
             }
             return there(writing, wrong.held(), wrong.quantity()).then(enough -> {
-                StockHappening.Unreceived entry = new StockHappening.Unreceived(
-                        wrong.held(), wrong.quantity(), wrong.purchase(), receipt);
+                StockHappening.Unreceived entry =
+                        new StockHappening.Unreceived(wrong.held(), wrong.quantity(), wrong.purchase(), receipt);
                 writing.add(entry, reason);
                 return Outcome.sound(entry);
             });

@@ -11,6 +11,7 @@ import boltlore.desk.frame.Call;
 import boltlore.desk.frame.OrderRow;
 import boltlore.desk.frame.Role;
 import boltlore.desk.frame.Room;
+import boltlore.desk.frame.Stretch;
 import boltlore.desk.frame.Told;
 import boltlore.desk.frame.Typed;
 import boltlore.desk.frame.Workshop;
@@ -63,9 +64,7 @@ public final class BenchRoom implements Room {
                         "bench/today.jte",
                         new Today(
                                 Told.of(reading, call),
-                                OrderRow.list(reading, HERE, call.today()).stream()
-                                        .map(order -> row(reading, order))
-                                        .toList())));
+                                OrderRow.stretch(reading, HERE, call, "/bench?").map(order -> row(reading, order)))));
     }
 
     private static Row row(Reading reading, OrderRow order) {
@@ -98,7 +97,7 @@ public final class BenchRoom implements Room {
     }
 
     /** Orders that are owed, with how far they are. */
-    public record Today(List<String> told, List<Row> orders) {}
+    public record Today(List<String> told, Stretch<Row> orders) {}
 
     /**
      * An order, and how far it is.

@@ -9,6 +9,7 @@ import boltlore.desk.frame.Call;
 import boltlore.desk.frame.OrderRow;
 import boltlore.desk.frame.Role;
 import boltlore.desk.frame.Room;
+import boltlore.desk.frame.Stretch;
 import boltlore.desk.frame.Told;
 import boltlore.desk.frame.Workshop;
 import java.util.List;
@@ -64,7 +65,7 @@ public final class FabricationRoom implements Room {
                         "fabrication/today.jte",
                         new Today(
                                 Told.of(reading, call),
-                                OrderRow.list(reading, OWED, call.today()).stream()
+                                OrderRow.stretch(reading, OWED, call, "/fabrication?")
                                         .map(order -> new Owed(
                                                 order,
                                                 counted(reading.shop().pieces(List.of(), order.number()).stream()
@@ -74,8 +75,7 @@ public final class FabricationRoom implements Room {
                                                                 Collectors.counting()))),
                                                 !reading.shop()
                                                         .records(order.number())
-                                                        .isEmpty()))
-                                        .toList(),
+                                                        .isEmpty())),
                                 CoatDesk.counts(reading.shop().pieces(List.of(), "")).entrySet().stream()
                                         .map(finish -> new Finish(finish.getKey(), counted(finish.getValue())))
                                         .toList())));
@@ -91,7 +91,7 @@ public final class FabricationRoom implements Room {
     }
 
     /** What the room has to do. */
-    public record Today(List<String> told, List<Owed> orders, List<Finish> finishes) {}
+    public record Today(List<String> told, Stretch<Owed> orders, List<Finish> finishes) {}
 
     /** An order that is owed, with how far its coating is. */
     public record Owed(OrderRow order, String coating, boolean recorded) {}

@@ -16,12 +16,20 @@ import java.util.List;
 public record OrderRow(String number, String family, String state, String due, boolean late, String customer) {
 
     private static final int MOST = 200;
+    private static final int MOST_LISTED = 2000;
+    private static final int AT_ONCE = 40;
 
     /** First what is due first; at most 200. */
     public static List<OrderRow> list(Reading reading, List<OrderState> states, LocalDate today) {
         return reading.orders().in(states, MOST).stream()
                 .map(order -> of(reading, order, today))
                 .toList();
+    }
+
+    /** Some of them at a time, at most 2,000; what more is said of each is asked of those alone that are shown. */
+    public static Stretch<OrderRow> stretch(Reading reading, List<OrderState> states, Call call, String path) {
+        return Stretch.of(reading.orders().in(states, MOST_LISTED), call, AT_ONCE, path)
+                .map(order -> of(reading, order, call.today()));
     }
 
     /** Days as they are written (ISO 8601) sort as the days do. */

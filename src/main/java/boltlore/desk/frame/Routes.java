@@ -22,7 +22,8 @@ final class Routes {
     private record Door(boolean acts, List<String> path, Room room, Function<Call, Answer> answer) {
 
         /** What stands in the place of names; null where the path is another one. */
-        @Nullable Map<String, String> names(List<String> asked) {
+        @Nullable
+        Map<String, String> names(List<String> asked) {
             Map<String, String> names = new LinkedHashMap<>();
             if (asked.size() != path.size()) {
                 return null;
@@ -72,8 +73,7 @@ final class Routes {
      * @param path as it was asked for, with its signs coded (RFC 3986)
      */
     Optional<Found> find(boolean acts, String path) {
-        List<String> asked =
-                segments(path).stream().map(Routes::decoded).toList();
+        List<String> asked = segments(path).stream().map(Routes::decoded).toList();
         for (Door door : doors) {
             Map<String, String> names = door.acts() == acts ? door.names(asked) : null;
             if (names != null) {

@@ -174,7 +174,8 @@ public final class Server implements AutoCloseable {
 
     private static String says(HttpResponseException answer) {
         return switch (answer.getStatus()) {
-            case 404 -> "No page of this desk has that address. Look whether it was typed as it should be; the rooms above lead on.";
+            case 404 ->
+                "No page of this desk has that address. Look whether it was typed as it should be; the rooms above lead on.";
             case 413 -> "The form was too large; nothing was changed.";
             default -> "The request was not understood; nothing was changed.";
         };

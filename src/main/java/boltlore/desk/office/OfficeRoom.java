@@ -76,27 +76,27 @@ public final class OfficeRoom implements Room {
             String soon = call.today().plusDays(SOON_DAYS).toString();
             List<Needs.Lacking> lacking = reading.needs().lacking(Integer.MAX_VALUE);
             return Answer.page(
-                            "This morning",
-                            "office/today.jte",
-                            new Morning(
-                                    owed.stream().filter(OrderRow::late).toList(),
-                                    owed.stream()
-                                            .filter(order -> !order.late()
-                                                    && !order.due().isEmpty()
-                                                    && order.due().compareTo(soon) <= 0)
-                                            .toList(),
-                                    owed.size(),
-                                    lacking.stream()
-                                            .limit(MOST_SHORT)
-                                            .map(item -> lacks(reading, item))
-                                            .toList(),
-                                    lacking.size(),
-                                    DueIn.all(reading, call.today()).stream()
-                                            .filter(DueIn::late)
-                                            .limit(MOST_LATE)
-                                            .toList(),
-                                    waiting(reading, call.today()),
-                                    margins(reading, call.today())));
+                    "This morning",
+                    "office/today.jte",
+                    new Morning(
+                            owed.stream().filter(OrderRow::late).toList(),
+                            owed.stream()
+                                    .filter(order -> !order.late()
+                                            && !order.due().isEmpty()
+                                            && order.due().compareTo(soon) <= 0)
+                                    .toList(),
+                            owed.size(),
+                            lacking.stream()
+                                    .limit(MOST_SHORT)
+                                    .map(item -> lacks(reading, item))
+                                    .toList(),
+                            lacking.size(),
+                            DueIn.all(reading, call.today()).stream()
+                                    .filter(DueIn::late)
+                                    .limit(MOST_LATE)
+                                    .toList(),
+                            waiting(reading, call.today()),
+                            margins(reading, call.today())));
         });
     }
 
@@ -170,7 +170,9 @@ public final class OfficeRoom implements Room {
     private Answer load(Call call) {
         Outcome<List<TradeResult>> planned = workshop.book()
                 .read(reading -> kits.owed(reading, call.today()))
-                .then(owed -> owed.isEmpty() ? Outcome.sound(List.of()) : new SchedulingTrade().work(owed, SchedulingTrade.from(call.today())));
+                .then(owed -> owed.isEmpty()
+                        ? Outcome.sound(List.of())
+                        : new SchedulingTrade().work(owed, SchedulingTrade.from(call.today())));
         if (!(planned instanceof Outcome.Sound<List<TradeResult>> sound)) {
             return new Answer.Missing(Sentences.missing(planned.faults()));
         }

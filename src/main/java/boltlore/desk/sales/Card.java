@@ -52,8 +52,25 @@ public record Card(
      */
     public record Settled(String asks, String says, String option) {}
 
-    /** A question with its answers; the closed ones stand below. */
-    public record Question(String option, String asks, String currency, List<Answer> answers, List<Closed> closed) {}
+    /**
+     * A question with its answers; the closed ones stand below.
+     *
+     * @param together answers of a question that may have several, each by itself; none of one that has one answer
+     */
+    public record Question(
+            String option,
+            String asks,
+            String currency,
+            List<Answer> answers,
+            List<Closed> closed,
+            List<Member> together) {}
+
+    /**
+     * One of several answers.
+     *
+     * @param with what it changes
+     */
+    public record Member(String option, String says, boolean chosen, Answer with) {}
 
     /**
      * What an answer changes.

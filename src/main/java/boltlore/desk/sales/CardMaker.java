@@ -155,7 +155,31 @@ final class CardMaker {
                         words.closed(choice, choosing.chooser().whyClosed(open.choices(), choice, importance(draft)))));
             }
         }
-        return new Card.Question(option.name().text(), asks(option), currency, answers, closed);
+        return new Card.Question(option.name().text(), asks(option), currency, answers, closed, together(option));
+    }
+
+    /** All answers of a question that may have several, as far as each may still be given or left away. */
+    private List<Card.Member> together(Option asked) {
+        Option.Group group = asked.group();
+        if (group == null) {
+            return List.of();
+        }
+        List<Card.Member> members = new ArrayList<>();
+        for (Option option : family().options()) {
+            Option.Group own = option.group();
+            Choice with = new Choice(option.name(), Option.YES);
+            boolean open = standing.isOpen(with) && standing.isOpen(new Choice(option.name(), Option.NO));
+            boolean given = order.choices().value(option.name()).isPresent();
+            if (own != null && own.name().equals(group.name()) && (open || given)) {
+                boolean chosen = order.choices().value(option.name()).equals(Optional.of(Option.YES));
+                members.add(new Card.Member(
+                        option.name().text(),
+                        option.value(Option.YES).orElseThrow().says().english(),
+                        chosen,
+                        answer(option, option.value(Option.YES).orElseThrow(), effect(standing, with, null))));
+            }
+        }
+        return members.size() < 2 ? List.of() : members;
     }
 
     /** The kit with the answer that was given, from which others differ; null where none was given, or no kit is had. */

@@ -127,7 +127,7 @@ public final class ChangePages {
         String now = order.choices().value(option.name()).orElse("");
         return new Asked(
                 field,
-                option.group() == null ? option.asks() : option.group().asks() + " " + option.asks(),
+                option.asks(),
                 now,
                 call.said(field).isEmpty() ? now : call.said(field),
                 option.values().stream()

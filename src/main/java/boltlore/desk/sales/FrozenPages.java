@@ -60,7 +60,15 @@ public final class FrozenPages {
                         .toList();
         List<String> told = workshop.book().read(reading -> Told.of(reading, call));
         return Answer.page(
-                standing.name(), "sales/frozen.jte", new Page(told, standing.name(), facts, settled, versions, standing.state().owed()));
+                standing.name(),
+                "sales/frozen.jte",
+                new Page(
+                        told,
+                        standing.name(),
+                        facts,
+                        settled,
+                        versions,
+                        standing.state().owed()));
     }
 
     /** A version, and whether the draft has gone on since. */

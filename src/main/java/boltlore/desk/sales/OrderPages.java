@@ -56,6 +56,7 @@ final class OrderPages {
         doors.look(AT + "/opening", this::opening);
         new HeadPages(workshop).open(doors);
         doors.act(AT + "/answer", call -> act(call, this::answered));
+        doors.act(AT + "/answers", call -> act(call, this::answeredTogether));
         doors.act(AT + "/take", call -> act(call, this::taken));
         doors.act(AT + "/wants", call -> act(call, this::wantsSaid));
         doors.act(AT + "/back", this::back);
@@ -142,6 +143,15 @@ final class OrderPages {
     private Outcome<Order> answered(Call call, Draft draft) {
         return choice(draft.order(), call.said("option"), call.said("value"))
                 .then(choice -> with(call, draft, List.of(choice)));
+    }
+
+    /** Of a question with several answers each one that was shown: given where it is ticked, and else not. */
+    private Outcome<Order> answeredTogether(Call call, Draft draft) {
+        List<String> ticked = call.all("with");
+        return Outcome.all(call.all("member").stream()
+                        .map(member -> choice(draft.order(), member, ticked.contains(member) ? Option.YES : Option.NO))
+                        .toList())
+                .then(choices -> with(call, draft, choices));
     }
 
     /** A repair: what is wanted, and what has to change for it. */
@@ -273,8 +283,7 @@ final class OrderPages {
 
     /** What must be said beside the choices is said before it is promised. */
     private static Outcome<Choices> whole(Order order, Choosings.Choosing choosing, ChoiceState.Sound standing) {
-        List<Card.Want> wants =
-                standing.questions().isEmpty() ? CardWants.of(order, choosing, standing) : List.of();
+        List<Card.Want> wants = standing.questions().isEmpty() ? CardWants.of(order, choosing, standing) : List.of();
         return wants.isEmpty()
                 ? Outcome.sound(standing.withForced())
                 : Outcome.faulty(wants.stream()

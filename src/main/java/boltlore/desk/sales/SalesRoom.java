@@ -13,6 +13,7 @@ import boltlore.desk.frame.Call;
 import boltlore.desk.frame.OrderRow;
 import boltlore.desk.frame.Role;
 import boltlore.desk.frame.Room;
+import boltlore.desk.frame.Stretch;
 import boltlore.desk.frame.Typed;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Fault;
@@ -77,7 +78,7 @@ public final class SalesRoom implements Room {
         Answer.Shown page = Answer.page(
                 "Orders",
                 "sales/today.jte",
-                new Today(workshop.book().read(reading -> OrderRow.list(reading, open, call.today()))));
+                new Today(workshop.book().read(reading -> OrderRow.stretch(reading, open, call, "/sales?"))));
         return wanted.isEmpty()
                 ? page
                 : page.refused(
@@ -85,7 +86,7 @@ public final class SalesRoom implements Room {
     }
 
     /** All orders that are not shipped, lost or cancelled. */
-    public record Today(List<OrderRow> orders) {}
+    public record Today(Stretch<OrderRow> orders) {}
 
     private Answer.Shown blank(Call call) {
         Catalogue catalogue = workshop.bench().catalogue();

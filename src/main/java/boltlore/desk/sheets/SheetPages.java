@@ -5,6 +5,7 @@ import boltlore.desk.frame.Call;
 import boltlore.desk.frame.Role;
 import boltlore.desk.frame.Room;
 import boltlore.desk.frame.Sentences;
+import boltlore.desk.frame.Stretch;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
 import boltlore.report.Page;
@@ -13,6 +14,8 @@ import boltlore.report.SheetFile;
 import boltlore.report.Table;
 import boltlore.report.html.HtmlWriter;
 import boltlore.trades.orders.SheetFormats;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
@@ -86,6 +89,7 @@ public final class SheetPages implements Room {
      *
      * @param leaves names of its pages, where it is too long to be shown at once; else none
      * @param leaf that is shown; empty where all are
+     * @param rows of it that are shown
      */
     public record Sheet(
             String order,
@@ -95,6 +99,7 @@ public final class SheetPages implements Room {
             String pages,
             List<String> leaves,
             String leaf,
+            Stretch<Integer> rows,
             List<String> files) {}
 
     /** The workbook, all of it as JSON, and a CSV for each of its tables. */
@@ -123,10 +128,18 @@ public final class SheetPages implements Room {
     /** A long one leaf by leaf; all of it, as it is printed, where that is asked for. */
     private static Answer sheet(Call call, Report report) {
         String whole = HtmlWriter.pages(report);
-        List<String> leaves =
-                whole.length() <= LONGEST ? List.of() : report.pages().stream().map(Page::name).toList();
+        List<String> leaves = whole.length() <= LONGEST
+                ? List.of()
+                : report.pages().stream().map(Page::name).toList();
         String asked = call.said("leaf");
         String leaf = leaves.isEmpty() || asked.equals("all") ? "" : leaves.contains(asked) ? asked : leaves.get(0);
+        LongLeaf part = LongLeaf.of(
+                report,
+                report.pages().get(Math.max(0, leaves.indexOf(leaf))),
+                call,
+                LONGEST,
+                "/sheets/" + call.path("order") + "/" + report.file() + "?leaf="
+                        + URLEncoder.encode(leaf, StandardCharsets.UTF_8));
         return Answer.page(
                 HtmlWriter.title(report),
                 "sheets/sheet.jte",
@@ -135,11 +148,10 @@ public final class SheetPages implements Room {
                         report.file(),
                         report.title(),
                         report.language(),
-                        leaf.isEmpty()
-                                ? whole
-                                : HtmlWriter.pages(report, page -> page.name().equals(leaf)),
+                        leaf.isEmpty() ? whole : part.html(),
                         leaves,
                         leaf,
+                        part.rows(),
                         files(report)));
     }
 

@@ -122,7 +122,9 @@ public final class GoodsPages {
 
     /** Whoever went back in the browser to put a number right would take the goods in a second time. */
     private void asks(Call call, Typed typed, Arrival arrival) {
-        boolean further = call.said("further").equals("yes") || !arrival.serials().isEmpty();
+        Part part = known(arrival.part());
+        boolean numbered = part != null && part.tracked() == Tracked.SERIAL;
+        boolean further = call.said("further").equals("yes") || numbered;
         List<Entry> before = further
                 ? List.of()
                 : workshop.book()
@@ -165,7 +167,9 @@ public final class GoodsPages {
                         && sound.value() instanceof StockHappening.Received received
                 ? Digits.plain(received.quantity()) + " of " + received.held().part()
                         + (received.purchase().isEmpty() ? "" : " of " + received.purchase())
-                        + (received.held().lot().isEmpty() ? "" : ", lot " + received.held().lot())
+                        + (received.held().lot().isEmpty()
+                                ? ""
+                                : ", lot " + received.held().lot())
                         + (received.held().serial().isEmpty()
                                 ? ""
                                 : ", serial number " + received.held().serial())

@@ -24,7 +24,7 @@ public final class StoresRoom implements Room {
     private static final List<OrderState> OWED =
             OrderState.ALL.stream().filter(OrderState::owed).toList();
 
-    private static final int MOST_DUE = 60;
+    private static final int MOST_DUE = 20;
 
     private final Workshop workshop;
     private final PickPages picking;
@@ -77,12 +77,13 @@ public final class StoresRoom implements Room {
                         "stores/today.jte",
                         new Today(
                                 Told.of(reading, call),
-                                OrderRow.list(reading, OWED, call.today()).stream()
-                                        .map(order -> toPick(reading, order))
-                                        .toList(),
+                                OrderRow.stretch(reading, OWED, call, "/stores?")
+                                        .map(order -> toPick(reading, order)),
                                 afterShipping(reading),
                                 changes(reading),
-                                Stretch.of(DueIn.all(reading, call.today()), call, MOST_DUE, "/stores?"))));
+                                DueIn.all(reading, call.today()).stream()
+                                        .limit(MOST_DUE)
+                                        .toList())));
     }
 
     /** What is sent after kits that have left. */
@@ -119,7 +120,7 @@ public final class StoresRoom implements Room {
 
     /** What the stores have to do. */
     public record Today(
-            List<String> told, List<ToPick> orders, List<After> after, List<After> changes, Stretch<DueIn> due) {}
+            List<String> told, Stretch<ToPick> orders, List<After> after, List<After> changes, List<DueIn> due) {}
 
     /** An order that has left, and what is sent after it; or that is changed, and by which change. */
     public record After(String order, String says) {}

@@ -40,6 +40,11 @@ public final class HtmlWriter implements ReportWriter {
         return pages(report, page -> true);
     }
 
+    /** One page by itself, which need not be one of the report's. */
+    public static String page(Report report, Page page) {
+        return page(page, page.languageIn(report), report.language());
+    }
+
     /** Some of its pages, as they stand in the sheet. */
     public static String pages(Report report, Predicate<Page> wanted) {
         return report.pages().stream()

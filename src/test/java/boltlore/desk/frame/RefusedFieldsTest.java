@@ -1,0 +1,61 @@
+package boltlore.desk.frame;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+/** WCAG 2.2, 3.3.1: the item that is in error is identified, and the error is described in text. */
+@DisplayName("A form that was refused")
+class RefusedFieldsTest {
+
+    private static final String FORM = "<input id=\"search\" autofocus><form action=\"/do\" method=\"post\">"
+            + "<input type=\"hidden\" name=\"token\" value=\"t\"><input type=\"hidden\" name=\"part\" value=\"PX-1\">"
+            + "<input type=\"text\" id=\"q\" name=\"quantity\" aria-describedby=\"hint\" value=\"x\">"
+            + "<select id=\"to\" name=\"to\"><option>a</option></select></form>";
+
+    private static String shown(Map<String, String> fields, String page) {
+        return new RefusedFields(fields, Map.of("part", List.of("PX-1"))).in(page, "/do");
+    }
+
+    @Test
+    void says_why_beside_its_field_which_is_described_by_it_and_has_the_keyboard() {
+        String page = shown(Map.of("quantity", "Quantity: found 'x' & more."), FORM);
+
+        assertThat(page)
+                .contains("aria-describedby=\"why-quantity hint\"")
+                .contains("aria-invalid=\"true\" autofocus>")
+                .contains("<strong class=\"why\" id=\"why-quantity\">Quantity: found 'x' &amp; more.</strong>")
+                .doesNotContain("id=\"search\" autofocus");
+    }
+
+    @Test
+    void says_it_behind_a_list_and_gives_the_keyboard_to_the_first_field_alone() {
+        Map<String, String> both = new LinkedHashMap<>();
+        both.put("quantity", "one");
+        both.put("to", "two");
+
+        assertThat(shown(both, FORM))
+                .contains("</select><strong class=\"why\" id=\"why-to\">two</strong>")
+                .containsOnlyOnce(" autofocus");
+    }
+
+    @Test
+    void of_several_rows_is_the_one_whose_hidden_fields_were_sent() {
+        String other = FORM.replace("PX-1", "PX-2");
+
+        assertThat(shown(Map.of("quantity", "why"), other + FORM))
+                .startsWith(other.replace(" autofocus", ""))
+                .contains("id=\"why-quantity\"");
+    }
+
+    @Test
+    void stays_as_it_is_where_the_field_is_not_on_it_or_the_form_is_another() {
+        assertThat(shown(Map.of("mass", "why"), FORM)).isEqualTo(FORM);
+        assertThat(shown(Map.of("quantity", "why"), FORM.replace("/do", "/other")))
+                .isEqualTo(FORM.replace("/do", "/other"));
+    }
+}
