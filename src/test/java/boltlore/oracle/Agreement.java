@@ -41,13 +41,15 @@ public final class Agreement {
         on(choices, new LeftOut.AllUnused());
     }
 
-    public void on(Choices choices, LeftOut leftOut) {
+    /** What the oracle says, with which the rules agree. */
+    public Resolution.Resolved on(Choices choices, LeftOut leftOut) {
         Resolution.Resolved expected = oracle.resolve(choices, leftOut);
         Resolution.Resolved byRules = resolved(resolver.resolve(choices, leftOut));
         String which = leftOut.getClass().getSimpleName() + " " + choices;
 
         assertThat(byRules.findings()).as("findings, %s", which).isEqualTo(expected.findings());
         same(which, byRules.kit(), expected.kit());
+        return expected;
     }
 
     private static void same(String which, Kit byRules, Kit expected) {

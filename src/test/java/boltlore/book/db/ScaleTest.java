@@ -6,6 +6,7 @@ import boltlore.faults.Outcome;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -47,6 +48,19 @@ class ScaleTest {
             scale.fill(book);
             assertThat(Tables.remade(book, false)).isEqualTo(Outcome.sound(List.of()));
             return scale.measure(book);
+        }
+    }
+
+    @Test
+    void a_server_s_book_that_is_copied_from_a_file_holds_what_the_file_holds() throws Exception {
+        Place.InFile file = new Place.InFile(folder.resolve("filled.db"));
+        Place server = new Place.OnServer(Server.running().database());
+        try (Book filled = ((Outcome.Sound<Book>) Book.openOrBegin(file)).value();
+                Book copied = ((Outcome.Sound<Book>) Book.openOrBegin(server)).value()) {
+            new Scale(60, 20, 600, SEED).fill(filled);
+            TableCopy.copy(file, copied);
+            assertThat(Tables.of(copied)).isEqualTo(Tables.of(filled));
+            assertThat(Tables.remade(copied, false)).isEqualTo(Outcome.sound(List.of()));
         }
     }
 
