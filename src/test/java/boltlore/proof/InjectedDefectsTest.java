@@ -244,7 +244,8 @@ class InjectedDefectsTest {
                         "a connector without its mate",
                         van().line("drive-interlock", "when", is("drive-unit", "90-kw"))
                                 .position("drive-interlock", "due", is("drive-unit", "90-kw")),
-                        "interlock open: DU-60/interlock"),
+                        "interlock open: DU-60/interlock",
+                        "what every vehicle needs is missing: interlock-lead (lithium-battery)"),
                 broken(
                         "one mate for two connectors",
                         van().line("junction-box", "quantity", new BigDecimal("2")),
