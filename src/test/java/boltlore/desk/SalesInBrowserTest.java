@@ -116,7 +116,8 @@ class SalesInBrowserTest extends InBrowser {
                 choice.locator("input").first().focus();
                 page().keyboard().press("Space");
             }
-            for (Locator measure : page().locator("section.question input[type=text]").all()) {
+            for (Locator measure :
+                    page().locator("section.question input[type=text]").all()) {
                 measure.focus();
                 page().keyboard().type("510");
             }

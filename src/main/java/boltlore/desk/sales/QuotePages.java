@@ -2,8 +2,8 @@ package boltlore.desk.sales;
 
 import boltlore.book.QuotedVersion;
 import boltlore.book.db.Written;
-import boltlore.book.orders.DraftDesk.Draft;
 import boltlore.book.orders.DraftDesk;
+import boltlore.book.orders.DraftDesk.Draft;
 import boltlore.book.orders.OrderDesk;
 import boltlore.choices.Choices;
 import boltlore.choosing.ChoiceState;

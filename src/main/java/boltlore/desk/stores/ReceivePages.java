@@ -4,8 +4,8 @@ import boltlore.book.Entry;
 import boltlore.book.Happening;
 import boltlore.book.StockHappening;
 import boltlore.book.db.Reading;
-import boltlore.book.stores.StoresDesk.Arrival;
 import boltlore.book.stores.StoresDesk;
+import boltlore.book.stores.StoresDesk.Arrival;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Tracked;
 import boltlore.desk.frame.Acting;
@@ -172,7 +172,10 @@ public final class ReceivePages {
         return Acting.done(
                 call,
                 "/stores/receive?part=" + PickPages.coded(call.said("part")),
-                by -> typed.sound().then(ok -> new StoresDesk(workshop.book(), by, workshop.bench().catalogue()).unreceive(entry, why)),
+                by -> typed.sound()
+                        .then(ok -> new StoresDesk(
+                                        workshop.book(), by, workshop.bench().catalogue())
+                                .unreceive(entry, why)),
                 this::arrival);
     }
 }
