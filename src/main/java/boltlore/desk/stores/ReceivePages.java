@@ -116,9 +116,11 @@ public final class ReceivePages {
         List<Entry> before = further
                 ? List.of()
                 : workshop.book()
-                        .read(reading -> StoresDesk.receipts(reading, arrival.part(), since(call)).stream()
-                                .filter(entry -> isOf(entry, arrival))
-                                .toList());
+                        .read(reading -> reading.wasDone(call.by().once())
+                                ? List.<Entry>of()
+                                : StoresDesk.receipts(reading, arrival.part(), since(call)).stream()
+                                        .filter(entry -> isOf(entry, arrival))
+                                        .toList());
         if (!before.isEmpty()) {
             typed.fault(
                     "further",
