@@ -116,14 +116,15 @@ final class House {
                 order report report.html resolution trades trades.costing.quote trades.orders
             desk.people: book.db desk.frame faults
             desk.sales: answers asking book book.db book.orders catalogue choices choosing desk.frame desk.sheets
-                explanation faults logic measure order resolution trades trades.costing trades.costing.quote
+                explanation faults json logic measure order resolution trades trades.costing trades.costing.quote
             desk.engineering: answers bill book book.db book.orders catalogue catalogue.json choices desk.frame faults
                 findings json logic measure order proof proof.kinds proof.revision resolution trades
             book.stores: bill book book.db book.orders catalogue faults findings measure netting order trades
                 trades.buying trades.costing.path trades.cutting trades.picking
-            desk.stores: book book.db book.orders book.stores catalogue desk.frame faults json measure netting trades
-                trades.buying trades.picking
-            desk.office: book book.db book.orders desk.frame desk.stores faults trades trades.scheduling
+            desk.stores: book book.db book.orders book.stores catalogue desk.frame faults json measure netting report
+                trades trades.buying trades.picking
+            desk.office: book book.db book.orders catalogue desk.frame desk.stores faults measure trades
+                trades.scheduling
             desk.fabrication: book book.db book.orders book.stores catalogue desk.frame faults findings json measure
                 report trades trades.coating trades.coating.written trades.cutting
             desk.bench: book book.db book.orders book.stores catalogue desk.frame faults findings json measure report

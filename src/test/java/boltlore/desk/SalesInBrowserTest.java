@@ -112,8 +112,15 @@ class SalesInBrowserTest extends InBrowser {
                     .hasCount(0);
         }
         if (page().locator("#wants").count() > 0) {
-            page().locator("section.question input").first().focus();
-            page().keyboard().type("510");
+            for (Locator choice : page().locator("section.question fieldset").all()) {
+                choice.locator("input").first().focus();
+                page().keyboard().press("Space");
+            }
+            for (Locator measure :
+                    page().locator("section.question input[type=text]").all()) {
+                measure.focus();
+                page().keyboard().type("510");
+            }
             page().keyboard().press("Enter");
         }
         page().getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Quote it as version 1"))

@@ -76,6 +76,8 @@ class SentTwiceTest {
         }
         fields.put("part", "FX-W6");
         fields.put("quantity", quantity);
+        // Other tests have taken the same part in today.
+        fields.put("further", "yes");
         return new Form(cookie, fields);
     }
 
@@ -109,6 +111,21 @@ class SentTwiceTest {
         assertThat(again.headers().firstValue("Location"))
                 .isEqualTo(first.headers().firstValue("Location"));
         assertThat(Integer.parseInt(lies())).isEqualTo(Integer.parseInt(before) + 7);
+    }
+
+    @Test
+    @DisplayName("is answered the same both times where the goods were not asked about before, too")
+    void done_once_unasked() throws IOException, InterruptedException {
+        Form form = form("3");
+        form.fields().remove("further");
+        form.fields().put("part", "FX-N10");
+
+        HttpResponse<String> first = send(desk, form);
+        HttpResponse<String> again = send(desk, form);
+
+        assertThat(first.statusCode()).isEqualTo(303);
+        assertThat(again.headers().firstValue("Location"))
+                .isEqualTo(first.headers().firstValue("Location"));
     }
 
     @Test

@@ -55,6 +55,11 @@ public class Reading {
         return new DeskUsers(handle);
     }
 
+    /** Whether an act that may be sent twice was done; never one without a name. */
+    public boolean wasDone(String act) {
+        return !act.isEmpty() && new Sent(handle).entry(act).isPresent();
+    }
+
     Handle handle() {
         return handle;
     }

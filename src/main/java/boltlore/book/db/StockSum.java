@@ -26,12 +26,7 @@ final class StockSum implements Sum {
             add(handle, received.held(), received.quantity());
             serial(handle, entry, received);
         } else if (happening instanceof StockHappening.Unreceived wrong) {
-            add(handle, wrong.held(), wrong.quantity().negate());
-            handle.execute(
-                    "delete from received_serial where part = ? and serial = ? and entry = ?",
-                    wrong.held().part(),
-                    wrong.held().serial(),
-                    wrong.receipt());
+            unreceive(handle, wrong);
         } else if (happening instanceof StockHappening.Issued issued) {
             add(handle, issued.held(), issued.quantity().negate());
             issue(handle, entry, issued, issued.quantity());
@@ -60,6 +55,15 @@ final class StockSum implements Sum {
         } else if (happening instanceof StockHappening.Reserved reserved) {
             reserve(handle, reserved);
         }
+    }
+
+    private static void unreceive(Handle handle, StockHappening.Unreceived wrong) {
+        add(handle, wrong.held(), wrong.quantity().negate());
+        handle.execute(
+                "delete from received_serial where part = ? and serial = ? and entry = ?",
+                wrong.held().part(),
+                wrong.held().serial(),
+                wrong.receipt());
     }
 
     private static void add(Handle handle, Held held, BigDecimal more) {

@@ -26,7 +26,6 @@ import boltlore.trades.testing.TestPlanner;
 import boltlore.trades.testing.TestReport;
 import boltlore.trades.testing.Verdict;
 import boltlore.trades.testing.VerdictWords;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -230,9 +229,8 @@ public final class TestPages {
                 return new Answer.Missing(Sentences.missing(tested.faults()));
             }
             Tested of = sound.value();
-            LocalDate today = call.today();
             Report report = TestReport.compose(
-                    Judge.judge(of.plan(), of.known(), today),
+                    Judge.judge(of.plan(), of.known(), call.today()),
                     workshop.bench().catalogue().workshop());
             return DrawnSheet.isAsked(call)
                     ? DrawnSheet.handed(report, call)

@@ -1,6 +1,5 @@
 package boltlore.desk.sales;
 
-import boltlore.asking.KitFigures;
 import boltlore.book.orders.DraftDesk.Draft;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Option;
@@ -71,7 +70,7 @@ final class CardMaker {
                 facts(),
                 settled(),
                 option == null ? null : question(option),
-                foot(whole),
+                CardFoot.of(effects, standing, whole),
                 whole ? CardWants.of(order, choosing, standing) : List.of(),
                 List.of(),
                 List.of(),
@@ -256,31 +255,5 @@ final class CardMaker {
         int more = closed.size() - MOST_NAMED;
         return closed.stream().limit(MOST_NAMED).map(words::says).collect(Collectors.joining(", "))
                 + (more > 0 ? " and " + more + " more" : "");
-    }
-
-    private Card.Foot foot(boolean whole) {
-        Optional<BestKit> kit;
-        try {
-            kit = effects.cheapest(whole ? standing.withForced() : standing.choices());
-        } catch (Deadline.Passed tooLate) {
-            return new Card.Foot("What it comes to is not worked out yet: " + tooLate.why() + ".", List.of());
-        }
-        return kit.map(found -> new Card.Foot(
-                        whole ? "The kit comes to" : "The cheapest complete kit comes to", figures(found)))
-                .orElseGet(() -> new Card.Foot("Each kit with these choices has a finding that stops it.", List.of()));
-    }
-
-    static List<Card.Fact> figures(BestKit kit) {
-        return List.of(
-                new Card.Fact(
-                        "Price before tax",
-                        kit.pricing()
-                                .quotation()
-                                .map(KitFigures::beforeTax)
-                                .orElseGet(() -> kit.pricing().whyNoPrice())),
-                new Card.Fact(
-                        "Mass of the kit",
-                        kit.massKg().setScale(1, RoundingMode.HALF_UP).toPlainString() + " kg"),
-                new Card.Fact("Lead time", kit.leadDays() + " days"));
     }
 }

@@ -8,7 +8,6 @@ import boltlore.book.orders.DraftDesk;
 import boltlore.book.orders.DraftDesk.Draft;
 import boltlore.book.orders.HoldPoint;
 import boltlore.book.orders.HoldPoints;
-import boltlore.book.orders.OrderDesk;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
 import boltlore.choices.Choice;
@@ -43,12 +42,14 @@ final class OrderPages {
     private final Choosings choosings;
     private final Ahead ahead;
     private final FrozenPages frozen;
+    private final QuotePages quoting;
 
     OrderPages(Workshop workshop) {
         this.workshop = workshop;
         this.choosings = new Choosings(workshop.bench());
         this.ahead = new Ahead(choosings);
         this.frozen = new FrozenPages(workshop);
+        this.quoting = new QuotePages(workshop, choosings, this);
     }
 
     void open(Doors doors) {
@@ -61,8 +62,8 @@ final class OrderPages {
         doors.act(AT + "/wants", call -> act(call, this::wantsSaid));
         doors.act(AT + "/back", this::back);
         doors.act(AT + "/copy", this::copy);
-        doors.act(AT + "/quote", this::quote);
-        doors.act(AT + "/as-quoted", call -> act(call, this::asQuoted));
+        doors.act(AT + "/quote", quoting::quote);
+        doors.act(AT + "/as-quoted", call -> act(call, quoting::asQuoted));
         doors.act(AT + "/leave", call -> act(call, this::left));
         new ConfirmPages(workshop).open(doors);
     }
@@ -131,7 +132,7 @@ final class OrderPages {
                 changed.then(order -> new DraftDesk(workshop.book(), call.by()).change(call.said("seen"), order)));
     }
 
-    private Answer finished(Call call, Outcome<?> done) {
+    Answer finished(Call call, Outcome<?> done) {
         String order = call.path("order");
         if (done.faults().isEmpty()) {
             return new Answer.Done(SalesRoom.ORDER + order);
@@ -228,23 +229,6 @@ final class OrderPages {
                         .back(call.path("order"), call.said("seen"), workshop.bench()));
     }
 
-    /** The draft says again what was quoted last, for whom it is for now. */
-    private Outcome<Order> asQuoted(Call call, Draft draft) {
-        return workshop.book().read(reading -> {
-            List<QuotedVersion> quoted =
-                    reading.orders().quotations(draft.order().name());
-            if (quoted.isEmpty()) {
-                return Outcome.faulty(Fault.of("", "no quotation", "one of this order", ""));
-            }
-            String content = quoted.get(quoted.size() - 1).stands().order();
-            return workshop.bench()
-                    .order(draft.order().name(), reading.contents().of(content))
-                    .then(order -> Outcome.sound(new OrderBuilder(order)
-                            .customer(draft.order().customer())
-                            .build()));
-        });
-    }
-
     /** An answer is taken off, so that its question is open again; the others may still contradict each other. */
     private Outcome<Order> left(Call call, Draft draft) {
         Order order = draft.order();
@@ -258,37 +242,6 @@ final class OrderPages {
                 .choices(order.choices().without(option))
                 .settledByDate(byDate)
                 .build());
-    }
-
-    /** Every forced value is taken down first, so that what is quoted is the whole order. */
-    private Answer quote(Call call) {
-        Outcome<Draft> found = draft(call.path("order"));
-        if (!(found instanceof Outcome.Sound<Draft> sound)) {
-            return missing(found);
-        }
-        Order order = sound.value().order();
-        Outcome<Choices> whole = choosings.with(
-                order,
-                call.today(),
-                choosing -> choosing.chooser().standing(order.choices()) instanceof ChoiceState.Sound standing
-                        ? whole(order, choosing, standing)
-                        : Outcome.faulty(Fault.of("", "choices that do not stand together", "an order", "")));
-        Outcome<Written<QuotedVersion>> quoted = whole.then(
-                        choices -> new DraftDesk(workshop.book(), call.by().further("whole"))
-                                .change(call.said("seen"), order.withChoices(choices)))
-                .then(same -> new OrderDesk(workshop.book(), call.by())
-                        .quote(order.name(), workshop.bench(), new OrderDesk.Asked(null, null), ""));
-        return finished(call, quoted);
-    }
-
-    /** What must be said beside the choices is said before it is promised. */
-    private static Outcome<Choices> whole(Order order, Choosings.Choosing choosing, ChoiceState.Sound standing) {
-        List<Card.Want> wants = standing.questions().isEmpty() ? CardWants.of(order, choosing, standing) : List.of();
-        return wants.isEmpty()
-                ? Outcome.sound(standing.withForced())
-                : Outcome.faulty(wants.stream()
-                        .map(want -> Fault.of("", "no answer to: " + want.asks(), "one before it is quoted", ""))
-                        .toList());
     }
 
     /** Another order that says the same, to go on from; the two can be compared. */

@@ -17,7 +17,6 @@ import boltlore.desk.frame.Stretch;
 import boltlore.desk.frame.Told;
 import boltlore.desk.frame.Typed;
 import boltlore.desk.frame.Workshop;
-import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.TextShape;
 import boltlore.measure.Digits;
@@ -31,7 +30,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -52,7 +50,6 @@ public final class PickPages {
 
     void open(Doors doors) {
         doors.look("/stores/pick", this::list);
-        doors.act("/stores/pick/scan", this::scan);
         doors.act("/stores/pick/take", this::take);
         doors.act("/stores/pick/shown", this::takeShown);
         doors.act("/stores/complete", this::complete);
@@ -71,7 +68,7 @@ public final class PickPages {
                         .toList()));
     }
 
-    private Answer list(Call call) {
+    Answer list(Call call) {
         Typed typed = new Typed(call);
         List<String> orders = typed.texts("order", "Order", TextShape.ORDER_NAME);
         return workshop.book().read(reading -> {
@@ -148,64 +145,6 @@ public final class PickPages {
                         .toList());
     }
 
-    /**
-     * What was scanned says which line is meant: a serial number takes that piece, a lot or a part's number all that the first
-     * order along the walk has left of it.
-     */
-    private Answer scan(Call call) {
-        Typed typed = new Typed(call);
-        List<String> orders = typed.texts("order", "Order", TextShape.ORDER_NAME);
-        String code = typed.text("code", "Scanned or typed", TextShape.LINE);
-        return Acting.done(
-                call,
-                pickPath(orders, call),
-                by -> typed.sound()
-                        .then(ok -> workshop.book().read(reading -> scanned(reading, call, orders, code)))
-                        .then(found -> new PickDesk(workshop.book(), by).take(found.kit(), List.of(found.taken()), "")),
-                this::list);
-    }
-
-    private record Scanned(KitInWork kit, Taken taken) {}
-
-    private Outcome<Scanned> scanned(Reading reading, Call call, List<String> orders, String code) {
-        return lines(reading, orders, call, false).then(lines -> {
-            Optional<Taken> taken = lines.stream()
-                    .flatMap(line -> fits(reading, line, code).stream())
-                    .findFirst();
-            Optional<PickLine> line = lines.stream()
-                    .filter(each -> fits(reading, each, code).isPresent())
-                    .findFirst();
-            if (taken.isEmpty() || line.isEmpty()) {
-                return Outcome.faulty(Fault.of(
-                        "",
-                        "'" + code + "'",
-                        "the number of a part, lot or piece that these orders have still to get and that lies here",
-                        "Put it back, or look below what is left."));
-            }
-            return kits.of(reading, line.get().order(), call.today())
-                    .then(kit -> Outcome.sound(new Scanned(kit, taken.get())));
-        });
-    }
-
-    private static Optional<Taken> fits(Reading reading, PickLine line, String code) {
-        String part = line.part().number().text();
-        if (part.equals(code)) {
-            return Optional.of(taken(line, BigDecimal.ZERO, "", List.of()));
-        }
-        return reading.stock().of(part).stream()
-                .filter(row -> row.held().finish().equals(line.finish()))
-                .filter(row ->
-                        row.held().serial().equals(code) || row.held().lot().equals(code))
-                .findFirst()
-                .map(row -> row.held().serial().equals(code)
-                        ? taken(line, BigDecimal.ONE, row.held().lot(), List.of(code))
-                        : taken(line, row.quantity().min(line.left()), code, List.of()));
-    }
-
-    private static Taken taken(PickLine line, BigDecimal quantity, String lot, List<String> serials) {
-        return new Taken(line.part().number().text(), line.finish(), quantity, lot, serials, "", "", "");
-    }
-
     private Answer take(Call call) {
         Typed typed = new Typed(call);
         Taken taken = new Taken(
@@ -271,7 +210,7 @@ public final class PickPages {
     }
 
     /** Where somebody stood in the list, there they go on. */
-    private static String pickPath(List<String> orders, Call call) {
+    static String pickPath(List<String> orders, Call call) {
         String from = call.said(Stretch.FROM);
         return pickPath(orders)
                 + (call.said("all").equals("yes") ? "&all=yes" : "")

@@ -27,6 +27,7 @@ public final class StoresRoom implements Room {
     private static final int MOST_DUE = 20;
 
     private final Workshop workshop;
+    private final KitsAtHand kits;
     private final PickPages picking;
     private final LinePages lines;
     private final GoodsPages goods;
@@ -36,6 +37,7 @@ public final class StoresRoom implements Room {
 
     public StoresRoom(Workshop workshop, KitsAtHand kits) {
         this.workshop = workshop;
+        this.kits = kits;
         this.picking = new PickPages(workshop, kits);
         this.lines = new LinePages(workshop, picking);
         this.goods = new GoodsPages(workshop);
@@ -63,8 +65,10 @@ public final class StoresRoom implements Room {
     public void open(Doors doors) {
         doors.look("/stores", this::today);
         picking.open(doors);
+        new ScanPages(workshop, kits, picking).open(doors);
         lines.open(doors);
         goods.open(doors);
+        new ReceivePages(workshop).open(doors);
         lacking.open(doors);
         purchases.open(doors);
         undoing.open(doors);
