@@ -15,6 +15,7 @@ import boltlore.trades.KitFinding;
 import boltlore.trades.KitInWork;
 import boltlore.trades.Trade;
 import boltlore.trades.TradeResult;
+import boltlore.trades.shipping.ShippingTrade;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -124,6 +125,15 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
         FindingWords words = new FindingWords(resolution.choices().family());
         Findings findings = words.of(resolution.findings(), resolution.choices());
         return new FoundBy("kit", findings.and(FoundBy.of("kit", misfits, order).findings()));
+    }
+
+    /** Whether a packing list says what is in the kit, crate by crate. */
+    public boolean packs() {
+        return results.values().stream()
+                .flatMap(List::stream)
+                .flatMap(result -> result.sheets().stream())
+                .filter(sheet -> sheet.folder().equals(TradeResult.FOR_CUSTOMERS))
+                .anyMatch(sheet -> sheet.report().get().file().equals(ShippingTrade.PACKING_LIST));
     }
 
     public boolean stops() {
