@@ -104,6 +104,9 @@ final class CoatingCommand extends BookGroup {
                                         finish.isEmpty() || piece.finish().equals(finish))
                                 .filter(piece -> load.isEmpty() || piece.load().equals(load))
                                 .toList();
+                        if (!json()) {
+                            StoppedInBook.told(screen, reading, pieces.stream().map(Piece::order));
+                        }
                         Outcome<Integer> done = listed(
                                 screen,
                                 listing,

@@ -147,8 +147,10 @@ final class KitRun {
         KitTrades trades = KitTrades.of(inWork, kit.misfits());
         List<SheetFile> always =
                 new ArrayList<>(SheetFormats.writeEach(OrderSheets.prepare(inWork, priced, trades, jobCards), html));
-        SheetFormats.writeEach(List.of(OrderSheets.contents(inWork, trades)), html)
-                .forEach(file -> always.add(file.under(TradeResult.FOR_CUSTOMERS)));
+        if (!all || !trades.packs()) {
+            SheetFormats.writeEach(List.of(OrderSheets.contents(inWork, trades)), html)
+                    .forEach(file -> always.add(file.under(TradeResult.FOR_CUSTOMERS)));
+        }
         trades.results().values().forEach(results -> always.addAll(files(results, TradeResult.Sheet::always)));
         List<SheetSet> sets = new ArrayList<>(List.of(new SheetSet("kit", of(kit), always, true)));
         if (all) {

@@ -51,6 +51,9 @@ final class PickList extends FrozenCommand {
                                             .flatMap(kit -> PickLine.of(reading, kit).stream())
                                             .filter(line -> all || line.left().signum() > 0)
                                             .toList();
+                                    if (!json()) {
+                                        StoppedInBook.told(screen, reading, names.stream());
+                                    }
                                     return told(screen, lines, Walk.of(catalogue), by);
                                 })))));
     }

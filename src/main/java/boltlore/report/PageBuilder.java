@@ -96,6 +96,25 @@ public final class PageBuilder {
         return this;
     }
 
+    /**
+     * What another page says, under its title as a heading: before this page's signatures, or where it is signed itself,
+     * after them; a head that stands here already is not said again. Of two short pages that one person reads this makes one.
+     */
+    public PageBuilder also(PageBuilder other) {
+        boolean signed = !blocks.isEmpty() && blocks.get(blocks.size() - 1) instanceof Signatures;
+        boolean signsToo = other.blocks.stream().anyMatch(Signatures.class::isInstance);
+        int at = signed && !signsToo ? blocks.size() - 1 : blocks.size();
+        blocks.addAll(
+                at,
+                other.blocks.stream()
+                        .filter(block -> !blocks.contains(block))
+                        .map(block -> block instanceof Heading title && title.look() == Look.TITLE
+                                ? new Heading(title.text(), Look.HEADING)
+                                : block)
+                        .toList());
+        return this;
+    }
+
     public Page build() {
         return new Page(name, language, print, blocks);
     }

@@ -5,6 +5,8 @@ import boltlore.findings.Sentences;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -33,7 +35,8 @@ public final class StopsAtHead {
 
     /**
      * The report with a line for each stop under the title of its first page and in what a terminal shows, in the page's
-     * language; its further pages, which may hang elsewhere, say that there is one and where to read it.
+     * language; its further pages, which may hang elsewhere, say in a few words what it is and where to read it all, and so
+     * does the edge of each sheet of paper.
      *
      * @param stops in the order in which they are told; none leaves the report as it is
      */
@@ -45,6 +48,7 @@ public final class StopsAtHead {
         return with(
                 report,
                 lines(stops, "en"),
+                language -> lead(stops, language) + Note.colon(language) + titles(stops, language),
                 (at, language) -> at == 0 ? lines(stops, language) : List.of(pointer(first, stops, language)));
     }
 
@@ -57,19 +61,33 @@ public final class StopsAtHead {
     public static Report forCustomers(Report report, List<Stop> stops) {
         return stops.isEmpty()
                 ? report
-                : with(report, List.of(unsent("en")), (at, language) -> List.of(unsent(language)));
+                : with(
+                        report,
+                        List.of(unsent("en")),
+                        language -> Sentences.word("stopped.send", language),
+                        (at, language) -> List.of(unsent(language)));
     }
 
     private static Block unsent(String language) {
         return Note.caution(KEY, Sentences.word("stopped.send", language), Sentences.word("stopped.ask", language));
     }
 
-    /** @param onPage the lines of the page with that index, in that language */
-    private static Report with(Report report, List<Block> glance, BiFunction<Integer, String, List<Block>> onPage) {
+    /**
+     * @param edge what stands above each sheet of paper, in that language
+     * @param onPage the lines of the page with that index, in that language
+     */
+    private static Report with(
+            Report report,
+            List<Block> glance,
+            UnaryOperator<String> edge,
+            BiFunction<Integer, String, List<Block>> onPage) {
         List<Page> pages = IntStream.range(0, report.pages().size())
                 .mapToObj(at -> {
                     Page page = report.pages().get(at);
-                    return under(page, onPage.apply(at, page.languageIn(report)));
+                    String language = page.languageIn(report);
+                    PrintSetup print = page.print().withHeader(edge.apply(language));
+                    return new Page(
+                            page.name(), page.language(), print, under(page.blocks(), onPage.apply(at, language)));
                 })
                 .toList();
         return new Report(
@@ -103,11 +121,16 @@ public final class StopsAtHead {
         String where = Sentences.word("stopped.where", language)
                 .replace("{page}", first.name())
                 .replace("{count}", String.valueOf(stops.size()));
-        return Note.caution(KEY, lead(stops, language), where);
+        return Note.caution(KEY, lead(stops, language), titles(stops, language) + ". " + where);
     }
 
-    private static Page under(Page page, List<Block> lines) {
-        return new Page(page.name(), page.language(), page.print(), under(page.blocks(), lines));
+    /** 'BL-7: Axle over its limit; Fuse too large', each once. */
+    private static String titles(List<Stop> stops, String language) {
+        return stops.stream()
+                .map(stop -> (stop.order().isEmpty() ? "" : stop.order() + Note.colon(language))
+                        + stop.finding().kind().title(language))
+                .distinct()
+                .collect(Collectors.joining("; "));
     }
 
     private static List<Block> under(List<Block> blocks, List<Block> lines) {

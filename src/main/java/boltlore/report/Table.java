@@ -21,6 +21,7 @@ public final class Table implements Block {
     private final Map<String, String> about;
     private final List<Column> columns;
     private final List<Row> rows;
+    private final boolean inPairs;
     private final Map<String, Integer> columnsByKey;
     private final Map<String, Integer> rowsByKey;
     private final Set<String> groups = new HashSet<>();
@@ -35,7 +36,16 @@ public final class Table implements Block {
 
     /** @param about what sets this table apart from others of its name in the same report: batch 4 */
     public Table(String name, Map<String, String> about, List<Column> columns, List<Row> rows) {
+        this(name, about, columns, rows, false);
+    }
+
+    /**
+     * @param inPairs whether paper shows two rows side by side, each group's first half beside its second: for narrow lists
+     *     without formulas; programs read one below the other all the same
+     */
+    public Table(String name, Map<String, String> about, List<Column> columns, List<Row> rows, boolean inPairs) {
         this.name = name;
+        this.inPairs = inPairs;
         this.about = Collections.unmodifiableMap(new LinkedHashMap<>(about));
         this.columns = List.copyOf(columns);
         this.rows = List.copyOf(rows);
@@ -83,6 +93,10 @@ public final class Table implements Block {
         return rows;
     }
 
+    public boolean inPairs() {
+        return inPairs;
+    }
+
     /** Place of the column from the left, from 0. */
     public int column(String key) {
         Integer place = columnsByKey.get(key);
@@ -123,12 +137,13 @@ public final class Table implements Block {
                 && name.equals(table.name)
                 && about.equals(table.about)
                 && columns.equals(table.columns)
-                && rows.equals(table.rows);
+                && rows.equals(table.rows)
+                && inPairs == table.inPairs;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, about, columns, rows);
+        return Objects.hash(name, about, columns, rows, inPairs);
     }
 
     @Override

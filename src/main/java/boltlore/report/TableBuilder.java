@@ -16,6 +16,7 @@ public final class TableBuilder {
     private final List<RowBuilder> rows = new ArrayList<>();
     private final Map<String, String> about = new LinkedHashMap<>();
     private String group = "";
+    private boolean inPairs;
 
     TableBuilder(String name) {
         this.name = name;
@@ -32,6 +33,12 @@ public final class TableBuilder {
     /** What sets this table apart from others of its name in the same report; part of the name of its CSV file, a member of its rows in JSON. */
     public TableBuilder about(String key, Object value) {
         about.put(key, String.valueOf(value));
+        return this;
+    }
+
+    /** Two rows side by side on paper: {@link Table#inPairs}. */
+    public TableBuilder inPairs() {
+        inPairs = true;
         return this;
     }
 
@@ -67,7 +74,7 @@ public final class TableBuilder {
 
     public Table build() {
         return new Table(
-                name, about, columns, rows.stream().map(RowBuilder::build).toList());
+                name, about, columns, rows.stream().map(RowBuilder::build).toList(), inPairs);
     }
 
     int width() {

@@ -43,8 +43,27 @@ class StopsAtHeadTest {
                         "Take.",
                         "Bags",
                         "STOP",
+                        LIFTS.finding().kind().title("en"),
                         "1 at the head of the page 'Front' of this workbook.",
                         "Count.");
+    }
+
+    @Test
+    void stands_in_a_few_words_above_each_sheet_of_paper() {
+        Report stopped = StopsAtHead.on(report("en"), List.of(LIFTS));
+        assertThat(stopped.pages())
+                .allSatisfy(page -> assertThat(page.print().header())
+                        .isEqualTo("STOP, not to be cut, coated, picked or shipped before this is settled: "
+                                + LIFTS.finding().kind().title("en")));
+        assertThat(report("en").pages())
+                .allSatisfy(page -> assertThat(page.print().header()).isEmpty());
+    }
+
+    @Test
+    void above_what_goes_to_customers_stands_only_that_it_waits() {
+        assertThat(StopsAtHead.forCustomers(report("en"), List.of(LIFTS)).pages())
+                .allSatisfy(page ->
+                        assertThat(page.print().header()).isEqualTo("STOP, not to be sent before this is settled"));
     }
 
     @Test

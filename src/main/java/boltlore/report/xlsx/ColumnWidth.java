@@ -92,7 +92,8 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
         double heading = FontMetrics.longestWord(column.headingWithUnit()) * BOLD;
         return switch (column.kind().form()) {
             case TEXT -> text(table, i, heading);
-            case WHOLE, DECIMAL, QUANTITY, MONEY, PERCENT, DATE -> fixed(Math.max(heading, figures(table, i)) + AIR);
+            case WHOLE, DECIMAL, QUANTITY, MONEY, PERCENT -> fixed(Math.max(heading, figures(table, i)) + AIR);
+            case DATE -> fixed(Math.max(heading, figures(table, i)) + AIR + POINT);
             case TICK -> box(heading, 6, 6, 6);
             case CODE -> fixed(Math.max(heading + AIR, CODE));
             case BLANK ->

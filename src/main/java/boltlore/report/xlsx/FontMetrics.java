@@ -91,7 +91,7 @@ final class FontMetrics {
         return (text.charAt(i) == '-' || text.charAt(i) == '/') && Character.isLetter(text.charAt(i + 1));
     }
 
-    /** A long name in small letters may be broken after its hyphens; a short word or a part number may not. */
+    /** A long name in small letters may be broken after its hyphens; a short word, a part number or a file may not. */
     private static boolean breaksAfter(String text, int i) {
         if (i == 0 || i + 1 >= text.length() || text.charAt(i) != '-') {
             return false;
@@ -105,6 +105,7 @@ final class FontMetrics {
             end++;
         }
         return end - start > LONG
+                && text.substring(start, end).chars().noneMatch(Character::isDigit)
                 && Character.isLowerCase(text.charAt(i - 1))
                 && Character.isLowerCase(text.charAt(i + 1));
     }

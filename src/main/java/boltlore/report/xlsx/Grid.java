@@ -16,9 +16,9 @@ import java.util.TreeSet;
 final class Grid {
 
     /** Characters of the body type between the margins of A4, at full size. */
-    static final double PORTRAIT = 98;
+    private static final double PORTRAIT = 98;
 
-    static final double LANDSCAPE = 144;
+    private static final double LANDSCAPE = 144;
 
     /** A page that is wider than this many times the sheet prints too small: 9 points become less than 8. */
     static final double WIDEST = 1.18;
@@ -42,16 +42,18 @@ final class Grid {
         this.edges = edges;
     }
 
-    static Grid of(List<ColumnWidth> main, boolean landscape) {
-        double sheet = landscape ? LANDSCAPE : PORTRAIT;
+    /** @param small whether it takes the smallest type that is legible, though it has room for a larger one */
+    static Grid of(List<ColumnWidth> main, boolean landscape, boolean small) {
+        double most = sheet(landscape) * WIDEST;
+        double sheet = small ? most : sheet(landscape);
         double usual = main.stream().mapToDouble(ColumnWidth::usual).sum();
-        return new Grid(usual > sheet ? narrowed(main, sheet * WIDEST) : widened(main, sheet), new TreeSet<>());
+        return new Grid(usual > sheet ? narrowed(main, most) : widened(main, sheet), new TreeSet<>());
     }
 
     /** Each of the tables with its own columns; as wide as the one that needs most. */
-    static Grid ofOwnColumns(Collection<List<ColumnWidth>> tables, boolean landscape) {
-        double sheet = landscape ? LANDSCAPE : PORTRAIT;
-        double total = sheet;
+    static Grid ofOwnColumns(Collection<List<ColumnWidth>> tables, boolean landscape, boolean small) {
+        double sheet = sheet(landscape);
+        double total = small ? sheet * WIDEST : sheet;
         for (List<ColumnWidth> table : tables) {
             double usual = table.stream().mapToDouble(ColumnWidth::usual).sum();
             double least = table.stream().mapToDouble(ColumnWidth::least).sum();
@@ -62,7 +64,12 @@ final class Grid {
 
     /** Whether it prints in legible type. */
     boolean isLegible(boolean landscape) {
-        return total() <= (landscape ? LANDSCAPE : PORTRAIT) * WIDEST + 0.5;
+        return total() <= sheet(landscape) * WIDEST + 0.5;
+    }
+
+    /** Characters between the margins, at full size. */
+    static double sheet(boolean landscape) {
+        return landscape ? LANDSCAPE : PORTRAIT;
     }
 
     int columns() {

@@ -37,13 +37,13 @@ record LookStyle(
     static final double BY_HAND = 28.6;
 
     /** A box for a tick. */
-    static final double TICK = 12.5;
+    static final double TICK = 11.7;
 
     /** A code of 21 squares of 0.26 mm and three of white on each side, which the cell's own edges add to: 7 mm. */
     static final double CODE = 19.9;
 
     private static final double LINE_PER_POINT = 1.2;
-    private static final double AIR = 1.7;
+    private static final double AIR = 0.9;
 
     /** What a cell keeps clear at its two sides, in characters. */
     private static final double EDGES = 1.3;

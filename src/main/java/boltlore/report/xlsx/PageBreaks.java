@@ -35,8 +35,8 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
     static final double LEFT = 0.5;
 
     static final double RIGHT = 0.45;
-    static final double TOP = 0.55;
-    static final double BOTTOM = 0.6;
+    static final double TOP = 0.45;
+    static final double BOTTOM = 0.5;
 
     private static final double POINTS_PER_INCH = 72;
     private static final double A4_SHORT = 595.3;

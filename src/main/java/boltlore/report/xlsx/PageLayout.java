@@ -22,11 +22,10 @@ import boltlore.report.xlsx.LaidPage.LaidTable;
 import boltlore.report.xlsx.LaidPage.Rows;
 import boltlore.report.xlsx.LaidPage.Spot;
 import boltlore.report.xlsx.LaidPage.Stretch;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Lays the blocks of a page one below the other. */
 final class PageLayout implements Block.Cases<Void> {
@@ -42,6 +41,9 @@ final class PageLayout implements Block.Cases<Void> {
     private static final double NAME_TO_WRITE = 28;
     private static final double SIGNATURE_ROW = 30;
     private static final double CHART_ROW = 14;
+    /** What a note keeps clear at its left, and what bold words before it take more than others, in characters. */
+    private static final double NOTE_INDENT = 3;
+
     private static final int MOST_TIMES = 6;
     private static final double MUCH_HIGHER = 1.06;
 
@@ -53,7 +55,7 @@ final class PageLayout implements Block.Cases<Void> {
     private final List<LaidRow> rows;
     private final Map<String, List<ColumnWidth>> widths = new HashMap<>();
 
-    private PageLayout(Page page, String language, boolean ownColumns) {
+    private PageLayout(Page page, String language, boolean ownColumns, boolean small) {
         this.language = language;
         String main = "";
         int most = 0;
@@ -64,10 +66,10 @@ final class PageLayout implements Block.Cases<Void> {
             most = Math.max(most, cells);
         }
         boolean landscape = page.print().landscape();
-        sheet = landscape ? Grid.LANDSCAPE : Grid.PORTRAIT;
+        sheet = Grid.sheet(landscape);
         grid = ownColumns
-                ? Grid.ofOwnColumns(widths.values(), landscape)
-                : Grid.of(widths.getOrDefault(main, List.of()), landscape);
+                ? Grid.ofOwnColumns(widths.values(), landscape, small)
+                : Grid.of(widths.getOrDefault(main, List.of()), landscape, small);
         legible = settles(page) && grid.isLegible(landscape);
         laid = new LaidPage(page, grid, main);
         rows = laid.rows();
@@ -75,69 +77,55 @@ final class PageLayout implements Block.Cases<Void> {
 
     /**
      * The columns of the table with the most cells suit the page best, unless other blocks grow much higher in them than
-     * with columns of their own, or the page would print too small.
+     * with columns of their own, or the page would print too small. Type is as small as may be where that saves a sheet
+     * of paper.
      */
-    static LaidPage lay(Page page, String language) {
-        LaidPage whole = whole(page, language);
+    static LaidPage lay(Page written, String language) {
+        Page page = Pairs.of(written);
+        LaidPage full = divided(page, language, false);
+        int breaks = PageBreaks.of(full).after().size();
+        if (breaks == 0) {
+            return full;
+        }
+        LaidPage small = divided(page, language, true);
+        return PageBreaks.of(small).after().size() < breaks ? small : full;
+    }
+
+    private static LaidPage divided(Page page, String language, boolean small) {
+        LaidPage whole = whole(page, language, small);
         if (page.tables().noneMatch(PageBreaks::splits)) {
             return whole;
         }
-        Page split = split(whole);
-        return split.equals(page) ? whole : whole(split, language);
+        Page split = Divided.where(whole);
+        return split.equals(page) ? whole : whole(split, language, small);
     }
 
-    /** With two tables where a sheet of paper ends within one that may be split. */
-    private static Page split(LaidPage laid) {
-        PageBreaks breaks = PageBreaks.dividing(laid);
-        List<Block> blocks = new ArrayList<>();
-        for (Stretch stretch : laid.stretches()) {
-            boolean repeated = breaks.repeated()
-                    .filter(table -> table.table().equals(stretch.block()))
-                    .isPresent();
-            if (stretch.block() instanceof Table table && PageBreaks.splits(table) && !repeated) {
-                int from = 0;
-                for (int row : breaks.after()) {
-                    if (row > stretch.first() && row < stretch.last()) {
-                        blocks.add(part(table, from, row - stretch.first()));
-                        from = row - stretch.first();
-                    }
-                }
-                blocks.add(from == 0 ? table : part(table, from, table.rows().size()));
-            } else {
-                blocks.add(stretch.block());
-            }
-        }
-        Page page = laid.page();
-        return new Page(page.name(), page.language(), page.print(), blocks);
-    }
-
-    private static Table part(Table table, int from, int to) {
-        Map<String, String> about = new LinkedHashMap<>(table.about());
-        if (from > 0) {
-            about.put("from-row", String.valueOf(from + 1));
-        }
-        return new Table(table.name(), about, table.columns(), table.rows().subList(from, to));
-    }
-
-    private static LaidPage whole(Page page, String language) {
-        PageLayout shared = new PageLayout(page, language, false).lay(page);
+    private static LaidPage whole(Page page, String language, boolean small) {
+        PageLayout shared = new PageLayout(page, language, false, small).lay(page);
         if (shared.legible && page.tables().count() + page.particulars().count() < 2) {
             return shared.laid;
         }
-        PageLayout own = new PageLayout(page, language, true).lay(page);
+        PageLayout own = new PageLayout(page, language, true, small).lay(page);
         return shared.legible && shared.height() <= own.height() * MUCH_HIGHER ? shared.laid : own.laid;
     }
 
     private PageLayout lay(Page page) {
+        Block last = null;
         for (Block block : page.blocks()) {
-            if (!rows.isEmpty()) {
+            if (!rows.isEmpty() && !(isCaution(last) && isCaution(block))) {
                 rows.add(LaidRow.gap(LookStyle.GAP));
             }
+            last = block;
             int first = rows.size();
             block.as(this);
             laid.stretches().add(new Stretch(block, first, rows.size() - 1));
         }
         return this;
+    }
+
+    /** Cautions stand in one frame. */
+    private static boolean isCaution(@Nullable Block block) {
+        return block instanceof Note note && note.look() == Look.CAUTION;
     }
 
     private double height() {
@@ -190,13 +178,15 @@ final class PageLayout implements Block.Cases<Void> {
 
     @Override
     public Void note(Note note) {
-        return across(note.look(), note.lead(), note.text(), LookStyle.GAP);
+        double air = isCaution(note) ? LookStyle.GAP / 2 : LookStyle.GAP;
+        return across(note.look(), note.lead(), note.text(), air);
     }
 
     private Void across(Look look, String lead, String text, double air) {
         String leading = lead.isEmpty() ? "" : lead + Note.colon(language);
         LaidCell cell = new LaidCell(0, grid.columns(), CellStyleKey.of(look), Cell.of(text), leading);
-        rows.add(new LaidRow(LookStyle.height(look, leading + text, grid.total()) + air, "", List.of(cell)));
+        double room = grid.total() - (cell.style().indented() ? NOTE_INDENT : 0);
+        rows.add(new LaidRow(LookStyle.height(look, leading + text, room) + air, "", List.of(cell)));
         return null;
     }
 

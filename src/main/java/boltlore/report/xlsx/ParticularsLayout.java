@@ -13,10 +13,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Lays named values in one stack, or in two side by side where there are more than a few. */
+/** Lays named values in one stack, or in two or three side by side where there are more than a few. */
 final class ParticularsLayout {
 
     private static final int FEW = 3;
+    private static final int MOST_STACKS = 3;
     private static final int INDENT = 2;
     private static final int WIDEST_LABEL = 22;
     private static final int WIDEST_VALUE = 60;
@@ -31,17 +32,36 @@ final class ParticularsLayout {
         this.grid = grid;
         this.block = block;
         this.entries = block.entries();
-        int stacks = entries.size() > FEW ? 2 : 1;
+        int stacks = stacks();
         this.height = (entries.size() + stacks - 1) / stacks;
-        List<ColumnWidth> widths = new ArrayList<>();
-        for (int stack = 0; stack < stacks; stack++) {
-            widths.addAll(widths(
-                    entries.subList(stack * height, Math.min(entries.size(), (stack + 1) * height)), stack));
-        }
-        if (stacks == 2) {
-            widths.set(1, ColumnWidth.fixed(grid.total() / 2 - widths.get(0).usual()));
+        List<ColumnWidth> widths = widths(stacks);
+        for (int stack = 0; stack < stacks - 1; stack++) {
+            double label = widths.get(2 * stack).usual();
+            widths.set(2 * stack + 1, ColumnWidth.fixed(grid.total() / stacks - label));
         }
         this.spans = grid.span(widths);
+    }
+
+    private int stacks() {
+        if (entries.size() <= FEW) {
+            return 1;
+        }
+        List<ColumnWidth> three = widths(MOST_STACKS);
+        boolean fit = three.size() == 2 * MOST_STACKS;
+        for (int i = 0; i < three.size(); i += 2) {
+            double needed = three.get(i).usual() + three.get(i + 1).full();
+            fit = fit && needed < grid.total() / MOST_STACKS - INDENT;
+        }
+        return entries.size() > 2 * FEW - 2 && fit ? MOST_STACKS : 2;
+    }
+
+    private List<ColumnWidth> widths(int stacks) {
+        int high = (entries.size() + stacks - 1) / stacks;
+        List<ColumnWidth> widths = new ArrayList<>();
+        for (int from = 0; from < entries.size(); from += high) {
+            widths.addAll(widths(entries.subList(from, Math.min(entries.size(), from + high)), from / high));
+        }
+        return widths;
     }
 
     /** Of the labels and of the values. */

@@ -49,6 +49,9 @@ final class SheetWriter {
 
     private static final String SMALL = "&8 ";
 
+    /** Programs shrink it with the page. */
+    private static final String STRONG = "&B&10 ";
+
     /** 1 January 2000, as workbooks count days: no sheet of a kit was filled in before. */
     private static final String EARLIEST_DAY = "36526";
 
@@ -113,6 +116,9 @@ final class SheetWriter {
         setup.setFitWidth((short) 1);
         setup.setFitHeight((short) 0);
         setup.setOrientation(print.landscape() ? PrintOrientation.LANDSCAPE : PrintOrientation.PORTRAIT);
+        if (!print.header().isEmpty()) {
+            sheet.getHeader().setLeft(STRONG + line(print.header()));
+        }
         if (!print.footer().isEmpty()) {
             sheet.getFooter().setLeft(SMALL + line(print.footer()));
         }

@@ -70,6 +70,12 @@ final class BrakingPage {
 
     private BrakingPage() {}
 
+    /** With the adhesion at each braking rate, where the axles' brakes are known. */
+    static PageBuilder whole(Judged judged, KitInWork kit, String footer) {
+        PageBuilder page = compose(judged, kit, footer);
+        return judged.balances().isEmpty() ? page : page.also(byRate(judged, footer));
+    }
+
     static PageBuilder compose(Judged judged, KitInWork kit, String footer) {
         PageBuilder page = Page.named("Braking").footer(footer);
         page.title("Braking").add(KitReport.head(kit, "braking-head"));

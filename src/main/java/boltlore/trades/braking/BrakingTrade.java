@@ -282,12 +282,10 @@ public final class BrakingTrade extends Trade {
 
     private static Report report(Judged judged, KitInWork kit) {
         String footer = KitReport.footer(kit, TITLE);
-        var report = KitReport.begin(kit, "braking", TITLE)
+        return KitReport.begin(kit, "braking", TITLE)
                 .found(judged.findings())
                 .glance(BrakingPage.cases(judged).build())
-                .page(BrakingPage.compose(judged, kit, footer));
-        return judged.balances().isEmpty()
-                ? report.build()
-                : report.page(BrakingPage.byRate(judged, footer)).build();
+                .page(BrakingPage.whole(judged, kit, footer))
+                .build();
     }
 }

@@ -4,6 +4,7 @@ import boltlore.catalogue.Electrics;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
 import boltlore.findings.Findings;
+import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
 import boltlore.report.Report;
@@ -90,9 +91,10 @@ public final class ChargingTrade extends Trade {
                 .glance(ChargingPage.ways(charging).build())
                 .glance(glance(charging).build())
                 .glance(ChargingPage.kept(charging).build());
-        report.page(ChargingPage.compose(charging, kit, footer));
+        PageBuilder page = ChargingPage.compose(charging, kit, footer);
+        LoomPage.compose(charging, kit.workshop(), footer).ifPresent(page::also);
+        report.page(page);
         report.page(HighVoltagePage.compose(charging, kit.workshop(), footer));
-        LoomPage.compose(charging, kit.workshop(), footer).ifPresent(report::page);
         return report.build();
     }
 

@@ -66,12 +66,17 @@ final class CoatSheet {
                 .found(findings)
                 .glance(new Heading(orders(plan), Look.TITLE), work(job).build());
         glance(report, job);
-        report.page(front(job, findings, footer));
-        office(report, job, footer);
+        PageBuilder front = front(job, findings, footer);
         if (!plan.batches().isEmpty()) {
-            report.page(BatchPage.compose(job, footer));
+            front.also(BatchPage.compose(job, footer));
         }
-        plan.runs().forEach(run -> RunPage.on(report, run, job, footer));
+        report.page(front);
+        office(report, job, footer);
+        if (!plan.runs().isEmpty()) {
+            PageBuilder powders = PowdersPage.compose(job, footer);
+            RunPage.all(job, footer).ifPresent(powders::also);
+            report.page(powders);
+        }
         List<OvenBatch> read =
                 plan.batches().stream().filter(batch -> !batch.rows().isEmpty()).toList();
         if (!read.isEmpty()) {
@@ -128,9 +133,6 @@ final class CoatSheet {
         }
         if (!plan.onHold().isEmpty()) {
             report.page(onHold(plan.onHold(), footer));
-        }
-        if (!plan.runs().isEmpty()) {
-            report.page(PowdersPage.compose(job, footer));
         }
     }
 

@@ -10,11 +10,11 @@ import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
-import boltlore.report.ReportBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -63,11 +63,18 @@ final class RunPage {
         this.footer = footer;
     }
 
-    static void on(ReportBuilder report, PowderRun run, CoatJob job, String footer) {
-        if (run.loads().findAny().isEmpty()) {
-            return;
+    /** Run after run, as the booth sprays them; empty where nothing hangs. */
+    static Optional<PageBuilder> all(CoatJob job, String footer) {
+        List<PowderRun> runs = job.plan().runs().stream()
+                .filter(run -> run.loads().findAny().isPresent())
+                .toList();
+        if (runs.isEmpty()) {
+            return Optional.empty();
         }
-        report.page(new RunPage(run, job, footer).run());
+        PageBuilder page = Page.named("Runs").footer(footer).title("Runs: spray, hang and cure");
+        CautionNotes.always(page, "coating-oven", job.workshop(), "en");
+        runs.forEach(run -> page.also(new RunPage(run, job, footer).run()));
+        return Optional.of(page);
     }
 
     private PageBuilder run() {
@@ -76,7 +83,6 @@ final class RunPage {
         PageBuilder page = page(powder == null ? "" : ", " + powder.says())
                 .add(particulars(use))
                 .add(booth());
-        CautionNotes.always(page, "coating-oven", job.workshop(), "en");
         List<MasksToFetch> masks = MasksToFetch.of(run);
         if (!masks.isEmpty()) {
             page.heading("Masks to fetch");

@@ -187,8 +187,8 @@ public final class CoolingTrade extends Trade {
         return KitReport.begin(kit, "cooling", TITLE)
                 .found(findings)
                 .glance(CoolingPage.circuits(circuits).build())
-                .page(CoolingPage.compose(circuits, findings, kit, KitReport.footer(kit, TITLE)))
-                .page(CoolingPage.pressureDrop(circuits, KitReport.footer(kit, TITLE)))
+                .page(CoolingPage.compose(circuits, findings, kit, KitReport.footer(kit, TITLE))
+                        .also(CoolingPage.pressureDrop(circuits, KitReport.footer(kit, TITLE))))
                 .build();
     }
 }

@@ -48,8 +48,7 @@ public final class DrivingTrade extends Trade {
                 .glance(DrivingPage.promises(vehicle).build())
                 .glance(DrivingPage.facts(vehicle, kit, Particulars.named("glance"))
                         .build())
-                .page(DrivingPage.compose(vehicle, findings, kit, footer))
-                .page(DrivingPage.speeds(vehicle, footer))
+                .page(DrivingPage.compose(vehicle, findings, kit, footer).also(DrivingPage.speeds(vehicle, footer)))
                 .build();
     }
 }

@@ -106,7 +106,7 @@ final class FitterCards {
                         + kit.order().name() + " · " + what);
     }
 
-    /** Positions with what is fitted there, as they stand in the bill; a stage that waits for a decision has none. */
+    /** Positions with what is fitted there, what holds before what is held; a stage that waits for a decision has none. */
     private Map<String, Map<Position, List<Item>>> byStage() {
         Map<String, Map<Position, List<Item>>> stages = new LinkedHashMap<>();
         kit.bill().items().forEach(item -> stages.putIfAbsent(item.stage(), new LinkedHashMap<>()));
@@ -115,6 +115,12 @@ final class FitterCards {
                     .computeIfAbsent(item.position(), none -> new ArrayList<>())
                     .add(item);
         }
+        stages.replaceAll((stage, positions) -> {
+            Map<Position, List<Item>> sorted = new LinkedHashMap<>();
+            FitOrder.of(positions.keySet(), kit.family())
+                    .forEach(position -> sorted.put(position, positions.getOrDefault(position, List.of())));
+            return sorted;
+        });
         return stages;
     }
 

@@ -2,6 +2,7 @@ package boltlore.trades.fixings;
 
 import boltlore.faults.Outcome;
 import boltlore.proof.fits.Terminals.Terminal;
+import boltlore.report.PageBuilder;
 import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
 import boltlore.trades.KitInWork;
@@ -62,15 +63,16 @@ public final class FixingsTrade extends Trade {
 
     static Report report(KitFixings fixings, KitInWork kit) {
         String footer = KitReport.footer(kit, TITLE);
+        PageBuilder signed = SafetyPage.compose(fixings, kit.workshop(), footer);
+        if (!fixings.clamped().isEmpty()) {
+            signed.also(ClampPage.compose(fixings, footer));
+        }
         ReportBuilder report = KitReport.begin(kit, "fixings", TITLE)
                 .found(fixings.findings())
                 .glance(JointsPage.glance(fixings).build())
                 .glance(JointsPage.figures("glance", fixings).build())
                 .page(JointsPage.compose(fixings, kit, footer))
-                .page(SafetyPage.compose(fixings, kit.workshop(), footer));
-        if (!fixings.clamped().isEmpty()) {
-            report.page(ClampPage.compose(fixings, footer));
-        }
+                .page(signed);
         List<Terminal> terminals = TerminalsPage.of(kit);
         if (!terminals.isEmpty()) {
             report.page(TerminalsPage.compose(terminals, kit.workshop(), footer));

@@ -18,9 +18,12 @@ import boltlore.trades.KitInWork;
 import boltlore.trades.KitReport;
 import boltlore.trades.fixings.FixingsMaker.KitFixings;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The first page: every joint with its bolts and torque, and what was found. */
@@ -43,21 +46,45 @@ final class JointsPage {
             "In stages: each round goes over all bolts of the joint in its order before the next begins. An angle is counted"
                     + " from the snug joint: mark head and part, and never go back to make up for turning too far.";
 
+    private static final int LETTERS = 26;
+
     private JointsPage() {}
 
     private static TableSpec<BoltedJoint> spec(KitFixings fixings) {
-        TableSpec<BoltedJoint> spec = bolts(TableSpec.<BoltedJoint>named("joints")
-                .text("joint", "Joint", 26, BoltedJoint::says)
-                .text("bolted", "What is bolted", 30, BoltedJoint::held));
-        return inStages(spec, fixings)
-                .text("torque-table", "Torque table", 20, joint -> ofTorque(joint, BoltedJoint::torqueFrom))
-                .text("bolt", "Part", 14, joint -> joint.bolt().number().text())
-                .text("washers-and-nuts", "Washers and nuts", 34, JointsPage::with)
-                .text("thread-lock", "Thread lock", 26, BoltedJoint::securedBy)
+        TableSpec<BoltedJoint> spec =
+                TableSpec.<BoltedJoint>named("joints").text("what", "Joint, what is bolted", 44, JointsPage::what);
+        return torques(spec.quantity("quantity", "Bolts", "", BoltedJoint::quantity)
+                        .text("size", "Size, class", 18, joint -> size(joint.fixing()))
+                        .decimal("torque", "Torque", "Nm", 1, joint -> ofTorque(joint, BoltedJoint::torqueNm)))
+                .text("table", "Table", 5, joint -> ofTorque(joint, of -> mark(of, fixings)))
+                .text("bolt", "Part", 12, joint -> joint.bolt().number().text())
+                .text("washers-and-nuts", "Washers and nuts", 30, JointsPage::with)
+                .text("how", "Thread lock, stages", 34, JointsPage::how)
                 .text("to-sign", "To sign", 8, JointsPage::sign)
                 .besideThePaper()
+                .text("joint", "Joint", 26, BoltedJoint::says)
+                .text("bolted", "What is bolted", 30, BoltedJoint::held)
+                .decimal(
+                        "friction",
+                        "Friction",
+                        "",
+                        2,
+                        joint -> ofTorque(joint, of -> of.fixing().friction()))
+                .text("thread-lock", "Thread lock", 30, BoltedJoint::securedBy)
+                .text("stages", "In stages", 34, JointsPage::stages)
+                .text("torque-table", "Torque table", 40, joint -> ofTorque(joint, BoltedJoint::torqueFrom))
                 .text("because", "Note", 38, BoltedJoint::because)
                 .code("position", joint -> joint.position().name().text());
+    }
+
+    /** How it is kept from coming loose, and in which rounds it is tightened. */
+    private static @Nullable String how(BoltedJoint joint) {
+        String stages = stages(joint);
+        return stages == null
+                ? joint.securedBy()
+                : Stream.of(joint.securedBy(), stages)
+                        .filter(text -> !text.isEmpty())
+                        .collect(Collectors.joining("; "));
     }
 
     /** No column where every joint is tightened in one go. */
@@ -90,7 +117,11 @@ final class JointsPage {
         PageBuilder page = Page.named("Joints").landscape().footer(footer);
         page.title("Fixings by joint").add(KitReport.head(kit, "fixings")).add(figures("figures", fixings));
         FindingsTable.add(page, fixings.findings(), "en");
-        page.heading("Joints").add(joints(fixings, kit.workshop())).note(TABLES).note(SELF_LOCKING);
+        page.heading("Joints")
+                .note(marks(fixings))
+                .add(joints(fixings, kit.workshop()))
+                .note(TABLES)
+                .note(SELF_LOCKING);
         if (staged(fixings)) {
             page.note(IN_STAGES);
         }
@@ -134,6 +165,49 @@ final class JointsPage {
         return own == 0 ? tables : tables + "; " + own + " joints after a drawing or maker of their own";
     }
 
+    /** 'Cradle: Cradle rail (PV-CR)'; what is called as its joint is not said twice. */
+    private static String what(BoltedJoint joint) {
+        String held = joint.held();
+        boolean same = held.isEmpty() || held.startsWith(joint.says());
+        return held.isEmpty() ? joint.says() : same ? held : joint.says() + ": " + held;
+    }
+
+    /** What the torque is from, with the friction that it stands for. */
+    private static @Nullable String source(BoltedJoint joint) {
+        String from = ofTorque(joint, BoltedJoint::torqueFrom);
+        BigDecimal friction = joint.fixing().friction();
+        return from == null || friction == null ? from : from + ", friction " + Digits.plain(friction);
+    }
+
+    /** What torques are from, in the order of the joints. */
+    private static List<String> sources(KitFixings fixings) {
+        return fixings.joints().stream()
+                .map(JointsPage::source)
+                .filter(Objects::nonNull)
+                .distinct()
+                .toList();
+    }
+
+    /** The letter of the table that the joint's torque is from. */
+    static @Nullable String mark(BoltedJoint joint, KitFixings fixings) {
+        int at = sources(fixings).indexOf(source(joint));
+        return at < 0 ? null : letter(at);
+    }
+
+    /** A to Z, then AA. */
+    private static String letter(int at) {
+        String last = String.valueOf((char) ('A' + at % LETTERS));
+        return at < LETTERS ? last : letter(at / LETTERS - 1) + last;
+    }
+
+    /** 'Torque tables: A to VDI 2230, 90 % of yield. B …' */
+    static String marks(KitFixings fixings) {
+        List<String> sources = sources(fixings);
+        return IntStream.range(0, sources.size())
+                .mapToObj(at -> letter(at) + " – " + sources.get(at))
+                .collect(Collectors.joining("; ", "Under 'Table': ", "."));
+    }
+
     /** By fit stage. */
     private static TableBuilder joints(KitFixings fixings, Workshop workshop) {
         TableSpec<BoltedJoint> spec = spec(fixings);
@@ -151,7 +225,7 @@ final class JointsPage {
 
     /** How many bolts of which size, with their torque and the friction that it stands for. */
     static TableSpec<BoltedJoint> bolts(TableSpec<BoltedJoint> spec) {
-        return spec.quantity("quantity", "Bolts", "", BoltedJoint::quantity)
+        return torques(spec.quantity("quantity", "Bolts", "", BoltedJoint::quantity)
                 .text("size", "Size, class", 18, joint -> size(joint.fixing()))
                 .decimal("torque", "Torque", "Nm", 1, joint -> ofTorque(joint, BoltedJoint::torqueNm))
                 .decimal(
@@ -159,8 +233,12 @@ final class JointsPage {
                         "Friction",
                         "",
                         2,
-                        joint -> ofTorque(joint, of -> of.fixing().friction()))
-                .decimal(
+                        joint -> ofTorque(joint, of -> of.fixing().friction())));
+    }
+
+    /** What a self-locking thread adds to the torque. */
+    private static TableSpec<BoltedJoint> torques(TableSpec<BoltedJoint> spec) {
+        return spec.decimal(
                         "prevailing",
                         "Self-locking, at most",
                         "Nm",

@@ -28,7 +28,7 @@ final class SafetyPage {
         TableSpec<BoltedJoint> bolts = JointsPage.bolts(
                 TableSpec.<BoltedJoint>named("signed-joints").text("joint", "Joint", 28, BoltedJoint::says));
         return JointsPage.inStages(bolts, fixings)
-                .text("torque-table", "Torque table", 30, joint -> JointsPage.ofTorque(joint, BoltedJoint::torqueFrom))
+                .text("table", "Table", 5, joint -> JointsPage.ofTorque(joint, of -> JointsPage.mark(of, fixings)))
                 .decimal("preload", "Preload", "kN", 1, joint -> kilonewton(joint.preloadNewton()))
                 .decimal("least-preload", "Min. preload", "kN", 1, joint -> kilonewton(joint.leastPreloadNewton()))
                 .decimal("clamp", "Clamped", "mm", 0, joint -> ofFacts(joint, JointFacts::clampMm))
@@ -42,7 +42,9 @@ final class SafetyPage {
                                         : facts.into().written().replace('-', ' ')))
                 .box(Column.tick("torqued", "Torqued"))
                 .box(Column.blank("tool", "Tool number"))
-                .box(Column.signature("signed", "Signature, date"));
+                .box(Column.signature("signed", "Signature, date"))
+                .besideThePaper()
+                .text("torque-table", "Torque table", 30, joint -> JointsPage.ofTorque(joint, BoltedJoint::torqueFrom));
     }
 
     static PageBuilder compose(KitFixings fixings, Workshop workshop, String footer) {
@@ -52,7 +54,7 @@ final class SafetyPage {
                         .of(fixings.joints().stream()
                                 .filter(BoltedJoint::safety)
                                 .toList()))
-                .note(PRELOAD);
+                .note(PRELOAD + " " + JointsPage.marks(fixings));
         CautionNotes.always(page, "signed-joints", workshop, "en");
         return page.signatures("Checked by a second person");
     }

@@ -16,6 +16,7 @@ import boltlore.trades.KitFinding;
 import boltlore.trades.KitInWork;
 import boltlore.trades.Trade;
 import boltlore.trades.TradeResult;
+import boltlore.trades.shipping.ShippingTrade;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -159,6 +160,15 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
                                         "trades",
                                         trades))
                                 .collect(Findings.collected())));
+    }
+
+    /** Whether a packing list says what is in the kit, crate by crate. */
+    public boolean packs() {
+        return results.values().stream()
+                .flatMap(List::stream)
+                .flatMap(result -> result.sheets().stream())
+                .filter(sheet -> sheet.folder().equals(TradeResult.FOR_CUSTOMERS))
+                .anyMatch(sheet -> sheet.report().get().file().equals(ShippingTrade.PACKING_LIST));
     }
 
     public boolean stops() {

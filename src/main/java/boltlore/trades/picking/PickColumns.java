@@ -6,6 +6,7 @@ import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.TableSpec;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -17,8 +18,14 @@ import org.jspecify.annotations.Nullable;
  * boxes that stores fill in by hand.
  *
  * @param digits of what is measured out, as many as the finest quantity on the list has
+ * @param measured whether paper has a column of what is measured out
  */
-record PickColumns(int digits) {
+record PickColumns(int digits, boolean measured) {
+
+    /** For pages of which everything is counted: no column of what is measured. */
+    PickColumns counted() {
+        return new PickColumns(digits, false);
+    }
 
     private static final int WIDEST_NAME = 34;
 
@@ -70,7 +77,7 @@ record PickColumns(int digits) {
                     row.extra().unit());
         }
 
-        private boolean isMeasured() {
+        boolean isMeasured() {
             return quantity.stripTrailingZeros().scale() > 0 || Units.measured(unit);
         }
     }
@@ -85,7 +92,7 @@ record PickColumns(int digits) {
                 .mapToInt(quantity -> quantity.stripTrailingZeros().scale())
                 .max()
                 .orElse(0);
-        return new PickColumns(Math.max(1, finest));
+        return new PickColumns(Math.max(1, finest), true);
     }
 
     /** Bin, part and how much. */
@@ -106,16 +113,25 @@ record PickColumns(int digits) {
             Handed what = handed.apply(row);
             return what.isMeasured() ? null : spares ? what.quantity().add(what.spares()) : what.quantity();
         });
-        return spec.decimal("measure", "Measure out", "", digits, row -> {
-                    Handed what = handed.apply(row);
-                    return what.isMeasured() ? what.quantity() : null;
-                })
-                .text("unit", "Unit", row -> handed.apply(row).unit());
+        return measured ? spec.text("amount", "Measure out", 9, row -> amount(handed.apply(row))) : spec;
+    }
+
+    /** '2.40 m' of what is measured; the unit alone of what is counted in another than pieces. */
+    private @Nullable String amount(Handed what) {
+        if (what.isMeasured()) {
+            return what.quantity().setScale(digits, RoundingMode.HALF_UP).toPlainString() + " " + what.unit();
+        }
+        return what.unit().equals("each") ? null : what.unit();
     }
 
     /** What only a screen and programs show: of which the count to take is made, and the revision. */
-    static <R> TableSpec<R> beside(TableSpec<R> spec, Function<R, Handed> handed) {
+    <R> TableSpec<R> beside(TableSpec<R> spec, Function<R, Handed> handed) {
         return spec.besideThePaper()
+                .decimal("measure", "Measure out", "", digits, row -> {
+                    Handed what = handed.apply(row);
+                    return what.isMeasured() ? what.quantity() : null;
+                })
+                .text("unit", "Unit", row -> handed.apply(row).unit())
                 .text("revision", "Rev.", row -> ofPart(handed.apply(row), Part::revision))
                 .whole("count", "Count", "", row -> {
                     Handed what = handed.apply(row);

@@ -21,7 +21,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** The tables that are picked from, and the pages of what does not lie in the bins. */
 final class PickPages {
@@ -31,29 +30,8 @@ final class PickPages {
     private static final String UNDECIDED = "These brackets support nothing in this kit, and nobody has decided yet"
             + " whether they are left out or kept. The quantities come on top of those on the other pages.";
 
-    /** A piece with its number, or two neighbours in one line. */
-    private record Serial(PickRow row, int piece) {
-
-        boolean isTwo() {
-            return piece < PickColumns.numbers(row);
-        }
-
-        String says() {
-            String of = " of " + PickColumns.numbers(row);
-            return PickColumns.isLot(row) ? "lot" : isTwo() ? piece + ", " + (piece + 1) + of : piece + of;
-        }
-    }
-
-    private static final TableSpec<Serial> SERIALS = TableSpec.<Serial>named("serials")
-            .text("part", "Part", serial -> serial.row().part().number().text())
-            .text("name", "Name", 30, serial -> serial.row().part().name().english())
-            .text("piece", "Piece", Serial::says)
-            .box(Column.blank("number", "Serial or lot number").atMost(26))
-            .box(Column.blank("next", "Serial number of the second").atMost(26))
-            .box(Column.tick("secondCount", "2nd count"));
-
     private static final TableSpec<String> BATCHES = TableSpec.<String>named("batch-numbers")
-            .text("finish", "Finish", 50, finish -> finish)
+            .text("finish", "Finish", 30, finish -> finish)
             .box(Column.blank("batch", "Batch").atMost(24));
 
     private static final String REUSED =
@@ -95,24 +73,26 @@ final class PickPages {
     /** What comes from the bins, in walking order. */
     TableBuilder walk(List<PickRow> rows) {
         TableSpec<PickRow> spec =
-                columns.<PickRow>of("bins", "Bin", true, Handed::of).text("stages", "For", 34, this::byStage);
+                columns.<PickRow>of("bins", "Bin", true, Handed::of).text("stages", "For", 40, this::byStage);
         PickColumns.scan(PickColumns.cautions(spec, 12, PickRow::cautions), PickRow::part)
-                .box(Column.tick("picked", "Picked"));
-        PickColumns.beside(spec, Handed::of);
+                .box(Column.tick("picked", "OK"));
+        columns.beside(spec, Handed::of);
         or(spec, rows, PickRow::part);
         return spec.of(rows);
     }
 
     /** What is fetched from coating, finish by finish. */
     PageBuilder fromCoating(List<CoatedRow> rows) {
-        TableSpec<CoatedRow> spec = columns.<CoatedRow>of(
-                        "from-coating", "Bin, once coated", false, coated -> Handed.of(coated.row()))
+        boolean counted =
+                rows.stream().noneMatch(coated -> Handed.of(coated.row()).isMeasured());
+        TableSpec<CoatedRow> spec = (counted ? columns.counted() : columns)
+                .<CoatedRow>of("from-coating", "Bin, once coated", false, coated -> Handed.of(coated.row()))
                 .text("stages", "For", 22, coated -> byStage(coated.row()));
         PickColumns.scan(
                         PickColumns.cautions(spec, 12, coated -> coated.row().cautions()),
                         coated -> coated.row().part())
-                .box(Column.tick("picked", "Picked"));
-        PickColumns.beside(spec, coated -> Handed.of(coated.row()));
+                .box(Column.tick("picked", "OK"));
+        columns.beside(spec, coated -> Handed.of(coated.row()));
         or(spec, rows, coated -> coated.row().part());
         TableBuilder table = spec.empty();
         Map<String, String> finishes = new LinkedHashMap<>();
@@ -128,7 +108,7 @@ final class PickPages {
         return titled("From coating", "From coating", "from coating")
                 .add(table)
                 .heading("Batches")
-                .add(BATCHES.of(finishes.values()))
+                .add(BATCHES.of(finishes.values()).inPairs())
                 .signatures("Picked by");
     }
 
@@ -174,7 +154,7 @@ final class PickPages {
         PickColumns.cautions(spec, 18, ExtraRow::cautions);
         return titled("Outside the kit", "Outside the universal kit", "outside the kit")
                 .note(OUTSIDE)
-                .add(PickColumns.beside(spec.box(Column.tick("picked", "Picked")), Handed::of)
+                .add(columns.beside(spec.box(Column.tick("picked", "OK")), Handed::of)
                         .of(rows))
                 .signatures("Picked by", "Second count by");
     }
@@ -196,7 +176,7 @@ final class PickPages {
     /** What waits for a decision; it has no box to tick, so that nobody picks it. */
     PageBuilder onHold(List<OnHold> rows) {
         FindingWords words = new FindingWords(kit.family());
-        TableBuilder table = columns.<OnHold>of("on-hold", "Bin", false, Handed::of)
+        TableSpec<OnHold> spec = columns.<OnHold>of("on-hold", "Bin", false, Handed::of)
                 .text("finish", "Finish", 16, held -> finish(held.finish()))
                 .text(
                         "brackets",
@@ -204,8 +184,8 @@ final class PickPages {
                         30,
                         held -> held.brackets().stream()
                                 .map(bracket -> words.line(bracket.text()).english())
-                                .collect(Collectors.joining(", ")))
-                .of(rows);
+                                .collect(Collectors.joining(", ")));
+        TableBuilder table = columns.beside(spec, Handed::of).of(rows);
         return titled("On hold", "On hold", "on hold")
                 .caution("Do not pick until decided", UNDECIDED)
                 .add(table)
@@ -214,13 +194,8 @@ final class PickPages {
 
     /** A line for each piece that has a serial number of its own, and for each part that has a lot. */
     PageBuilder serials(List<PickRow> rows) {
-        List<Serial> pieces = rows.stream()
-                .flatMap(row -> IntStream.iterate(1, piece -> piece <= PickColumns.numbers(row), piece -> piece + 2)
-                        .mapToObj(piece -> new Serial(row, piece)))
-                .toList();
-        return titled("Serials", "Serial and lot numbers", "serial numbers")
-                .add(SERIALS.of(pieces))
-                .signatures("Picked by", "Second count by");
+        PageBuilder page = titled("Serials", "Serial and lot numbers", "serial numbers");
+        return Serials.on(page, rows).signatures("Picked by", "Second count by");
     }
 
     /** The second count of all fit stages, bag by bag: a square for each part, its number on the label is enough. */
@@ -260,7 +235,7 @@ final class PickPages {
                     .text("finish", "Finish", 16, row -> finish(row.finish()))
                     .text("name", "Name", row -> row.part().name().english());
             columns.amounts(spec, true, Handed::of);
-            PickColumns.beside(PickColumns.cautions(spec, 12, BagRow::cautions), Handed::of);
+            columns.beside(PickColumns.cautions(spec, 12, BagRow::cautions), Handed::of);
             TableBuilder table = spec.empty().about("stage", stage.stage());
             String bag = null;
             for (BagRow packed : stage.rows()) {

@@ -13,6 +13,7 @@ import boltlore.report.RowBuilder;
 import boltlore.report.Signatures;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.trades.TaxFree;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
@@ -52,6 +53,9 @@ final class InvoicePage {
             page.note("values", phrases.say("values"));
             page.note("shares", phrases.say("shares"));
         }
+        TaxFree.of(shipment.parties())
+                .filter(TaxFree.EXPORT::equals)
+                .ifPresent(why -> page.note("tax-free", why.says(shipment.parties(), language)));
         return page.caution(phrases.say("draft"), phrases.say("checked"))
                 .add(new Signatures(List.of(phrases.say("signed")), phrases.say("date")));
     }

@@ -2,11 +2,9 @@ package boltlore.trades.shipping;
 
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
-import boltlore.measure.Digits;
 import boltlore.order.Extra;
 import boltlore.order.Order;
 import boltlore.report.CautionNotes;
-import boltlore.report.Column;
 import boltlore.report.Kind;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
@@ -45,8 +43,12 @@ final class PackingPage {
         PageBuilder page = Page.named(phrases.say("page")).in(words.language()).print(print(shipment, phrases));
         page.title(phrases.say("title")).add(packing.particulars()).note(phrases.say("intro"));
         packing.cautions(page);
-        page.add(packing.byCrate());
+        PackedParts parts = new PackedParts(shipment, finishes, words);
+        page.add(parts.byCrate());
         packing.rest(page);
+        if (parts.isNumbered()) {
+            page.heading(phrases.say("numbers")).add(parts.numbers());
+        }
         return page.add(new Signatures(List.of(phrases.say("packed"), phrases.say("received")), phrases.say("date")));
     }
 
@@ -147,46 +149,6 @@ final class PackingPage {
                 .of(shipment.byCustomer());
     }
 
-    /** What lies in which crate, without any price: of a bag its name, for the contents list says what is in it. */
-    private TableBuilder byCrate() {
-        TableSpec<CrateLot> spec = TableSpec.<CrateLot>named("crate-contents")
-                .text("what", phrases.say("name"), 70, this::says)
-                .text("quantity", phrases.say("quantity"), 14, this::quantity)
-                .decimal("mass", phrases.say("mass"), "kg", 2, CrateLot::kg)
-                .box(Column.tick("checked", phrases.say("checked")))
-                .code("bag-id", CrateLot::bag);
-        TableBuilder table = spec.empty();
-        for (Crate crate : shipment.crates()) {
-            table.group("crate-" + crate.number(), heading(crate));
-            CrateLot.of(crate).forEach(lot -> spec.add(table, "", lot));
-            table.subtotal(phrases.say("net")).sum("mass", crate.netKg());
-        }
-        table.total("total", phrases.say("total")).sumOfSubtotals("mass", shipment.netKg());
-        return table;
-    }
-
-    private String says(CrateLot lot) {
-        if (!lot.bag().isEmpty()) {
-            return words.bag(lot.bag());
-        }
-        Packed loose = lot.packed().get(0);
-        String finish = finish(loose.goods().finish());
-        return part(
-                        loose,
-                        part -> part.number() + " " + name(part),
-                        loose.goods().name())
-                + (finish.isEmpty() ? "" : ", " + finish);
-    }
-
-    /** '12 parts' of a bag, '2 each' of what lies loose. */
-    private String quantity(CrateLot lot) {
-        Packed first = lot.packed().get(0);
-        return lot.bag().isEmpty()
-                ? Digits.plain(first.quantity()) + " "
-                        + phrases.unit(first.goods().unit(), first.quantity())
-                : phrases.say("bagOf", String.valueOf(lot.packed().size()));
-    }
-
     /** Part by part, for programs. */
     static TableBuilder parts(Shipment shipment, Map<String, Finish> finishes, LoadWords words) {
         return new PackingPage(shipment, finishes, words).packed();
@@ -198,7 +160,7 @@ final class PackingPage {
                 .code("finish-id", packed -> packed.goods().finish());
         TableBuilder table = spec.empty();
         for (Crate crate : shipment.crates()) {
-            table.group("crate-" + crate.number(), heading(crate));
+            table.group("crate-" + crate.number(), PackedParts.heading(shipment, crate, words));
             crate.packed().forEach(packed -> spec.add(table, "", packed));
             table.subtotal(phrases.say("net")).sum("mass", crate.netKg());
         }
@@ -240,14 +202,6 @@ final class PackingPage {
                         "kg",
                         2,
                         packed -> packed.goods().eachKg() == null ? null : packed.kg());
-    }
-
-    /** Number, content, outer size and gross mass. */
-    private String heading(Crate crate) {
-        return phrases.say("crate") + " " + crate.number() + " " + phrases.say("of") + " "
-                + shipment.crates().size() + " · " + words.of(crate.load()) + " · "
-                + NumberFormats.size(crate.type().outside()) + " mm · " + phrases.say("grossWord") + " "
-                + words.kg(crate.grossKg());
     }
 
     private static String part(Packed packed, Function<Part, String> says, String otherwise) {

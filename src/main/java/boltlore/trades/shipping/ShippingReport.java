@@ -42,8 +42,8 @@ final class ShippingReport {
         }
         boolean customs = shipment.route().leavesUnion(shipment.shipping());
         PageBuilder crates = CratesPage.compose(shipment, together, findings, english, footer);
-        book.page(crates.note(customs ? leavingUnion(shipment) : withinUnion(shipment)));
-        book.page(CratesPage.findings(findings, footer));
+        crates.note(customs ? leavingUnion(shipment) : withinUnion(shipment));
+        book.page(crates.also(CratesPage.findings(findings, footer)));
         LoadWords words = LoadWords.of(shipment, order.language());
         book.data(PackingPage.parts(shipment, finishes, words));
         if (!shipment.dangerous().isEmpty()) {
@@ -57,9 +57,11 @@ final class ShippingReport {
     static List<Report> forCustomer(Shipment shipment, Map<String, Finish> finishes) {
         LoadWords words = LoadWords.of(shipment, shipment.order().language());
         List<Report> papers = new ArrayList<>();
-        papers.add(own(shipment, "packing-list", words.phrases().say("title"))
-                .page(PackingPage.compose(shipment, finishes, words))
-                .build());
+        if (!shipment.crates().isEmpty()) {
+            papers.add(own(shipment, ShippingTrade.PACKING_LIST, words.phrases().say("title"))
+                    .page(PackingPage.compose(shipment, finishes, words))
+                    .build());
+        }
         if (shipment.route().leavesUnion(shipment.shipping())) {
             String title = InvoicePage.phrases(words.language()).say("title");
             papers.add(own(shipment, InvoicePage.FILE, title)

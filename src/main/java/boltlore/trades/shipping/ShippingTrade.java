@@ -23,6 +23,9 @@ public final class ShippingTrade extends Trade {
 
     static final String NAME = "ship";
 
+    /** Name of the file that says what lies in which crate. */
+    public static final String PACKING_LIST = "packing-list";
+
     private static final List<String> COUNTRIES = List.of(Locale.getISOCountries());
 
     private static final TradeOption<By> BY =

@@ -12,6 +12,7 @@ import boltlore.report.TableSpec;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -97,6 +98,10 @@ final class TransportDocument {
         }
         table.group("consignment", "For the consignment");
         ofAll().forEach(each -> PARTICULARS.add(table, "", each));
+        if (road) {
+            table.group("categories", "Quantity and calculated value of each transport category, " + By.ROAD.rules());
+            byCategory().forEach(each -> PARTICULARS.add(table, "", each));
+        }
         return table;
     }
 
@@ -111,7 +116,8 @@ final class TransportDocument {
                         un == null ? FOR_ADVISER : un.hazardClass()),
                 new Particular("(d)", "Packing group, where assigned", un == null ? FOR_ADVISER : NONE),
                 new Particular("(e)", "Number and description of the packages", packages(goods)),
-                new Particular("(f)", "Total quantity", quantity(goods))));
+                new Particular("(f)", "Total quantity", quantity(goods)),
+                new Particular("5.2.2", "Label on each package", un == null ? FOR_ADVISER : "No. " + un.label())));
         if (road) {
             all.add(new Particular("(k)", "Tunnel restriction code", un == null ? FOR_ADVISER : un.tunnel()));
         }
@@ -127,6 +133,33 @@ final class TransportDocument {
                 new Particular("(h)", "Name and address of the consignee(s)", consignee),
                 new Particular("(i)", "Declaration of a special agreement or provision", declarations()),
                 new Particular("(j)", "Reserved", NONE));
+    }
+
+    /** For the exemption of small loads: quantity and calculated value of each transport category (ADR 5.4.1.1.1 (f), note 1). */
+    private List<Particular> byCategory() {
+        SortedMap<Integer, List<DangerousGoods>> categories = shipment.dangerous().stream()
+                .filter(goods -> goods.entry().isPresent())
+                .collect(Collectors.groupingBy(
+                        goods -> goods.entry().map(UnNumber::category).orElse(0), TreeMap::new, Collectors.toList()));
+        List<Particular> all = new ArrayList<>();
+        categories.forEach((category, goods) -> {
+            BigDecimal kg = goods.stream().map(DangerousGoods::netKg).reduce(BigDecimal.ZERO, BigDecimal::add);
+            BigDecimal points = RoadPoints.of(goods).points();
+            all.add(new Particular(
+                    "1.1.3.6",
+                    "Transport category " + category,
+                    NumberFormats.kg(kg) + ", calculated value " + Digits.upTo(points, 1)));
+        });
+        RoadPoints points = RoadPoints.of(shipment.dangerous());
+        all.add(new Particular(
+                "1.1.3.6",
+                "All categories, of this order",
+                Digits.upTo(points.points(), 1)
+                        + (points.exempt()
+                                ? ", not above " + RoadPoints.LIMIT
+                                        + ": the exemption may be used if nothing else in the vehicle adds to it"
+                                : ", above " + RoadPoints.LIMIT + ": no exemption")));
+        return all;
     }
 
     private String declarations() {

@@ -251,9 +251,10 @@ public final class SparesTrade extends Trade {
                 .text("bin", "Bin", spare -> spare.part().bin())
                 .text("supplier", "Supplier", 20, spare -> spare.bought(Buying::supplier))
                 .text("code", "Supplier part no.", spare -> spare.bought(Buying::orderCode))
-                .whole("lead", "Lead time", "days", spare -> spare.part().leadDays())
                 .text("why", "Why", 36, spare -> spare.service().why().english())
-                .box(Column.blank("done", "Replaced: day, km"));
+                .box(Column.blank("done", "Replaced: day, km"))
+                .besideThePaper()
+                .whole("lead", "Lead time", "days", spare -> spare.part().leadDays());
     }
 
     private static TradeOption<Integer> span(String name, String label, String says, int most) {

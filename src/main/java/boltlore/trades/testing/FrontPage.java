@@ -77,6 +77,18 @@ final class FrontPage {
         Kind day = Kind.blank().day();
         return TableSpec.<Instrument>named("instruments")
                 .text(
+                        "what",
+                        words.say("instrument"),
+                        30,
+                        each -> each.says().in(words.language())
+                                + ofScale(
+                                        each,
+                                        scale -> ", " + words.range(scale) + ", "
+                                                + words.number(scale.resolution(), scale.unit())))
+                .box(Column.blank("number", words.say("number")).atMost(12))
+                .box(new Column("calibrated", words.say("calibrated"), day).atMost(13))
+                .besideThePaper()
+                .text(
                         "instrument",
                         words.say("instrument"),
                         60,
@@ -86,13 +98,12 @@ final class FrontPage {
                         "resolution",
                         words.say("resolution"),
                         each -> ofScale(each, scale -> words.number(scale.resolution(), scale.unit())))
-                .box(Column.blank("number", words.say("number")))
-                .box(new Column("calibrated", words.say("calibrated"), day))
                 .of(plan.rows()
                         .map(TestRow::instrument)
                         .distinct()
                         .filter(each -> each.scale() != null)
-                        .toList());
+                        .toList())
+                .inPairs();
     }
 
     private static @Nullable String ofScale(Instrument instrument, Function<Scale, String> says) {

@@ -8,6 +8,7 @@ import boltlore.report.CautionNotes;
 import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
+import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -19,6 +20,7 @@ final class GroupPage {
 
     private static final int KILO = 3;
 
+    /** @param tested what and how, in a test's first line alone */
     private record Line(int number, TestRow row, String box, String tested, String limit, String unit) {}
 
     private final TestWords words;
@@ -33,27 +35,47 @@ final class GroupPage {
     private TableSpec<Line> spec() {
         return TableSpec.<Line>named("tests")
                 .whole("no", words.say("no"), "", Line::number)
-                .text("tested", words.say("tested"), 44, Line::tested)
                 .text(
                         "where",
                         words.say("where"),
-                        20,
+                        30,
                         line -> words.place(line.row().at()))
-                .text("limit", words.say("limitOrBox"), 18, Line::limit)
+                .text("limit", words.say("limitOrBox"), 24, Line::limit)
                 .text("unit", words.say("unit"), Line::unit)
                 .code("box-id", Line::box)
                 .box(Column.blank("reading", words.say("reading")))
                 .box(Column.blank("again", words.say("again")))
                 .box(Column.blank("serial", words.say("serial")))
-                .box(Column.signature("by", words.say("by")));
+                .box(Column.signature("by", words.say("by")))
+                .besideThePaper()
+                .text(
+                        "tested",
+                        words.say("tested"),
+                        44,
+                        line -> line.row().test().says().in(words.language()));
+    }
+
+    /** What is tested, and how, over all places where it is. */
+    private TableBuilder table() {
+        TableSpec<Line> spec = spec();
+        TableBuilder table = spec.empty();
+        for (Line line : lines) {
+            if (!line.tested().isEmpty()) {
+                table.group(line.row().test().name(), line.tested());
+            }
+            spec.add(table, "", line);
+        }
+        return table;
     }
 
     /** All groups in their order, one below the other. */
     static PageBuilder compose(List<GroupPlan> groups, Workshop workshop, TestWords words) {
-        PageBuilder page = Page.named(words.say("tests")).title(words.say("title"));
+        PageBuilder page = Page.named(words.say("tests")).title(words.say("tests"));
         int first = 1;
+        boolean drawn = false;
         for (GroupPlan group : groups) {
             add(page, group, first, workshop, words);
+            drawn = isolation(page, group, drawn, words);
             first += group.rows().size();
         }
         return page;
@@ -65,12 +87,7 @@ final class GroupPage {
         cautions(page, group, workshop, words);
         GroupPage rows = new GroupPage(first, words);
         rows.fill(plan);
-        page.add(rows.spec().of(rows.lines).about("group", group.name()));
-        plan.rows().stream()
-                .map(TestRow::suitedOhm)
-                .filter(Objects::nonNull)
-                .findFirst()
-                .ifPresent(suited -> isolation(page, plan, suited, words));
+        page.add(rows.table().about("group-of-tests", group.name()));
     }
 
     private static void cautions(PageBuilder page, TestGroup group, Workshop workshop, TestWords words) {
@@ -89,20 +106,22 @@ final class GroupPage {
 
     /** The method is said once, with the first line of its test. */
     private void lines(TestRow row, boolean said) {
-        String tested = row.test().says().in(words.language());
-        String method = said ? "" : ". " + row.test().method().in(words.language());
+        String tested = said
+                ? ""
+                : row.test().says().in(words.language()) + ". "
+                        + row.test().method().in(words.language());
         if (row.workedOut()) {
             row.boxes()
                     .forEach(box -> line(
                             row,
                             box.key(),
-                            box.equals(row.boxes().get(0)) ? tested + method : "",
+                            box.equals(row.boxes().get(0)) ? tested : "",
                             words.quantity(box),
                             box.unit()));
             String key = row.suitedOhm() == null && row.unit().equals("%") ? "quantity.share" : "quantity.ri";
             line(row, row.key(), words.say(key), words.limitWithBasis(row), row.unit());
         } else {
-            line(row, row.key(), tested + method, words.limitWithBasis(row), row.unit());
+            line(row, row.key(), tested, words.limitWithBasis(row), row.unit());
         }
         number++;
     }
@@ -111,15 +130,27 @@ final class GroupPage {
         lines.add(new Line(number, row, box, tested, limit, TestWords.unit(unit)));
     }
 
-    /** How the isolation of this kit is measured and worked out: circuit, formula, limit. */
-    private static void isolation(PageBuilder page, GroupPlan plan, BigDecimal suitedOhm, TestWords words) {
-        page.heading(words.say("isolation.heading"));
-        page.picture(IsolationCircuit.draw(words));
-        page.note(words.say("isolation.formula", Digits.plain(suitedOhm.movePointLeft(KILO))));
-        plan.rows().stream()
+    /**
+     * How the isolation of this kit is measured and worked out: circuit, formula, limit.
+     *
+     * @param drawn whether the circuit stands on the sheet already
+     */
+    private static boolean isolation(PageBuilder page, GroupPlan plan, boolean drawn, TestWords words) {
+        TestRow first = plan.rows().stream()
                 .filter(row -> row.suitedOhm() != null)
                 .findFirst()
-                .ifPresent(row -> page.note(words.say("isolation.limit", words.limit(row), words.basis(row))));
+                .orElse(null);
+        if (first == null) {
+            return drawn;
+        }
+        BigDecimal suitedOhm = Objects.requireNonNull(first.suitedOhm());
+        page.heading(words.say("isolation.heading"));
+        if (!drawn) {
+            page.picture(IsolationCircuit.draw(words));
+        }
+        page.note(words.say("isolation.formula", Digits.plain(suitedOhm.movePointLeft(KILO))));
+        page.note(words.say("isolation.limit", words.limit(first), words.basis(first)));
         page.note(words.say("isolation.source"));
+        return true;
     }
 }

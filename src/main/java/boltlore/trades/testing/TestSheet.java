@@ -23,8 +23,9 @@ final class TestSheet {
                 .found(TestTrade.findings(plan))
                 .glance(new Heading(glance(plan) + ", catalogue revision " + plan.revision(), Look.TITLE))
                 .glance(FrontPage.limits(plan, TestWords.in("en")).build());
-        book.page(upright(FrontPage.compose(plan, workshop, words), plan, words));
-        book.page(upright(GroupPage.compose(plan.groups(), workshop, words), plan, words));
+        PageBuilder page =
+                FrontPage.compose(plan, workshop, words).also(GroupPage.compose(plan.groups(), workshop, words));
+        book.page(upright(page, plan, words));
         return book.data(EmptyRecord.boxes(plan, words)).build();
     }
 
@@ -32,9 +33,8 @@ final class TestSheet {
         TestWords words = TestWords.in(plan.bill().order().language());
         ReportBuilder book = book(PAPERS, words.say("labels.title"), plan, workshop, words);
         String title = words.say("labels.title");
-        book.page(print(LabelsPage.compose(plan, words), PrintSetup.LANDSCAPE, title, plan, words));
-        book.page(
-                print(SectionsPage.compose(plan, words), PrintSetup.PORTRAIT, words.say("manual.title"), plan, words));
+        PageBuilder page = LabelsPage.compose(plan, words).also(SectionsPage.compose(plan, words));
+        book.page(print(page, PrintSetup.PORTRAIT, title, plan, words));
         return book.build();
     }
 

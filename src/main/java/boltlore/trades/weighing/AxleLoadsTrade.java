@@ -2,6 +2,7 @@ package boltlore.trades.weighing;
 
 import boltlore.faults.Outcome;
 import boltlore.findings.Findings;
+import boltlore.report.PageBuilder;
 import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
 import boltlore.trades.KitInWork;
@@ -68,13 +69,15 @@ public final class AxleLoadsTrade extends Trade {
             report.glance(StatementPage.changes(growth, onAxles).build());
         }
         report.glance(StatementPage.facts(weighing).build());
-        report.page(StatementPage.compose(weighing, kit, footer));
-        report.page(MassesPage.compose(weighing, kit.catalogue(), footer));
-        if (onAxles != null) {
-            report.page(MassesPage.weighbridge(onAxles, weighing.tolerancePercent(), kit.workshop(), footer));
-            report.page(new LiftedPage(lifted, onAxles, weighing.tolerancePercent()).page(kit.workshop(), footer));
+        PageBuilder page = StatementPage.compose(weighing, kit, footer)
+                .also(MassesPage.compose(weighing, kit.catalogue(), footer));
+        if (onAxles == null) {
+            report.page(page);
+        } else {
             PartsPage parts = new PartsPage(weighing, onAxles);
-            report.page(parts.page(footer)).data(parts.all());
+            report.page(page.also(parts.page(footer))).data(parts.all());
+            report.page(MassesPage.weighbridge(onAxles, weighing.tolerancePercent(), kit.workshop(), footer)
+                    .also(new LiftedPage(lifted, onAxles, weighing.tolerancePercent()).page(kit.workshop(), footer)));
         }
         return report.build();
     }

@@ -98,7 +98,7 @@ final class MassesPage {
 
     /** Cautions, and boxes for what the weighbridge shows beside what was computed. */
     static PageBuilder weighbridge(OnAxles onAxles, BigDecimal tolerance, Workshop workshop, String footer) {
-        PageBuilder page = Page.named("Weighbridge").landscape().footer(footer).title("On the weighbridge");
+        PageBuilder page = Page.named("Weighbridge").footer(footer).title("On the weighbridge");
         CautionNotes.always(page, "weighbridge", workshop, "en");
         page.add(WEIGHBRIDGE.of(onAxles.cases().stream()
                 .filter(each -> each.loadCase().compareTo(LoadCase.DRIVER) <= 0)

@@ -24,9 +24,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 public record PrintedLaw(Map<String, Integer> pages, List<String> offences) {
 
     /** Margins as the writer sets them, in points. */
-    private static final double FOOT = 0.6 * 72;
+    private static final double FOOT = 0.5 * 72;
 
-    private static final double HEAD = 0.55 * 72;
+    private static final double HEAD = 0.45 * 72;
     private static final double SIDE = 0.45 * 72;
 
     private static final double ROUNDED = 2;

@@ -31,7 +31,7 @@ public record PrintedPicture(int left, int top, int width, int height, BufferedI
     /** The unit of pdftohtml's places: 1.5 for a point. */
     private static final int DOTS_PER_INCH = 108;
 
-    private static final double FOOT = 0.6 * DOTS_PER_INCH;
+    private static final double FOOT = 0.5 * DOTS_PER_INCH;
     private static final double MM_IN_INCH = 25.4;
     private static final int DARK = 200;
     private static final double SOFT_EDGE = 3;

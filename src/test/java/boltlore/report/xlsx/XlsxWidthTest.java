@@ -1,6 +1,7 @@
 package boltlore.report.xlsx;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import boltlore.report.BulkExample;
 import boltlore.report.Column;
@@ -26,13 +27,13 @@ class XlsxWidthTest {
 
     @Test
     void a_page_is_as_wide_as_the_sheet_whether_its_table_is_or_not() {
-        assertThat(total(WorkedExample.workbook(), 1)).isBetween(Grid.PORTRAIT - 0.5, Grid.PORTRAIT + 0.5);
-        assertThat(total(WorkedExample.workbook(), 2)).isBetween(Grid.LANDSCAPE - 0.5, Grid.LANDSCAPE + 0.5);
+        assertThat(total(WorkedExample.workbook(), 1)).isCloseTo(Grid.sheet(false), within(0.5));
+        assertThat(total(WorkedExample.workbook(), 2)).isCloseTo(Grid.sheet(true), within(0.5));
     }
 
     @Test
     void a_bill_of_24_columns_is_wider_than_the_sheet_only_by_what_its_words_and_figures_need() {
-        assertThat(total(BulkExample.workbooks().get(0), 2)).isLessThanOrEqualTo(Grid.LANDSCAPE * Grid.WIDEST * 1.15);
+        assertThat(total(BulkExample.workbooks().get(0), 2)).isLessThanOrEqualTo(Grid.sheet(true) * Grid.WIDEST * 1.17);
     }
 
     @Test
@@ -74,7 +75,7 @@ class XlsxWidthTest {
 
     private static double heading(Column second) {
         List<ColumnWidth> widths = List.of(ColumnWidth.fixed(30), ColumnWidth.fixed(14.9));
-        Grid grid = Grid.of(widths, false);
+        Grid grid = Grid.of(widths, false, false);
         Table table = Table.named("list").columns(Column.text("a", "A"), second).build();
         return new TableLayout(grid, table, grid.span(widths)).heading().height();
     }

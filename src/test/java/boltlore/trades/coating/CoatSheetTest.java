@@ -68,11 +68,11 @@ class CoatSheetTest {
     class Pages {
 
         @Test
-        void all_batches_flow_on_and_each_run_and_send_out_has_its_page() {
+        void batches_and_runs_flow_on_and_each_send_out_has_its_page() {
             Report sheet = sheet(order("BL-1").with(1, PLAIN, OWN_BLACK).with(1, MASKED, ZINC_BY_AREA));
             assertThat(sheet.pages())
                     .extracting(Page::name)
-                    .containsExactly("Overview", "Powders", "Batches", "Run 1", "Film", "Send-out 2");
+                    .containsExactly("Overview", "Powders", "Film", "Send-out 2");
         }
 
         @Test

@@ -25,10 +25,10 @@ class FixingsReportTest {
     }
 
     @Test
-    void joints_to_sign_for_clamp_loads_and_bags_to_weigh_have_pages_of_their_own() {
+    void joints_and_terminals_to_sign_for_and_bags_to_weigh_have_pages_of_their_own() {
         assertThat(demo("bl-1001").pages())
                 .extracting(Page::name)
-                .containsExactly("Joints", "Signed joints", "Clamp loads", "Terminals", "Bags");
+                .containsExactly("Joints", "Signed joints", "Terminals", "Bags");
     }
 
     @Test

@@ -81,9 +81,9 @@ class PickingReportTest {
 
     @Test
     void the_page_for_numbers_says_what_to_write_into_its_boxes() {
-        Table serials = table(sheet(withAir()).page("Serials"), "serials");
-        assertThat(cell(serials, "HO-16", "piece")).isEqualTo("lot");
-        assertThat(cell(serials, "CO-1", "piece")).isEqualTo("1 of 1");
+        Table serials = table(sheet(withAir()).page("Serials"), "numbers");
+        assertThat(cell(serials, "HO-16", "name")).endsWith(", lot");
+        assertThat(cell(serials, "CO-1", "name")).doesNotEndWith(", lot");
         assertThat(serials.rows())
                 .noneMatch(row -> row.cells().get(0) instanceof Cell.Words part
                         && part.text().equals("FX-M12"));

@@ -91,10 +91,10 @@ class ShippingReportTest {
     }
 
     @Test
-    void have_a_page_of_crates_one_to_look_at_dangerous_goods_and_labels() {
+    void have_a_page_of_crates_with_what_to_look_at_dangerous_goods_and_labels() {
         assertThat(sheet(shipment("bl-2001", By.ROAD, "GB")).pages())
                 .extracting(Page::name)
-                .startsWith("Crates", "Before they leave", "Dangerous goods", "Labels 1");
+                .startsWith("Crates", "Dangerous goods", "Labels 1");
     }
 
     @Test

@@ -79,7 +79,7 @@ class TestSheetTest {
         TestPlan plan = plan(order);
         assertThat(sheet.pages())
                 .as("front page, and all groups, one after the other")
-                .hasSize(2);
+                .hasSize(1);
         String all = words(order);
         String language = plan.bill().order().language();
         assertThat(plan.groups())
@@ -104,7 +104,7 @@ class TestSheetTest {
 
     @Test
     void pages_are_named_in_the_orders_language() {
-        assertThat(books("bl-1011").get(0).pages()).extracting(Page::name).containsExactly("Auftrag", "Prüfungen");
+        assertThat(books("bl-1011").get(0).pages()).extracting(Page::name).containsExactly("Auftrag");
         assertThat(words("bl-1011")).contains("Potentialausgleich", "Ladevorgang");
     }
 

@@ -86,12 +86,12 @@ final class BillTable {
                 .column(
                         Column.money("extended", "Cost", currency),
                         row -> Cell.of(amount(row).rounded(coins), row.extended()))
-                .money("coating", "Coating", currency, row -> row.item().coated() ? row.coating() : null)
-                .whole("leadDays", "Lead days", "", row -> part(row).leadDays());
+                .money("coating", "Coating", currency, row -> row.item().coated() ? row.coating() : null);
     }
 
     private void where() {
-        spec.whole("level", "Level", "", row -> row.item().level())
+        spec.whole("leadDays", "Lead days", "", row -> part(row).leadDays())
+                .whole("level", "Level", "", row -> row.item().level())
                 .text(
                         "position",
                         "Position",

@@ -13,7 +13,9 @@ import boltlore.trades.picking.BagPage;
 import boltlore.trades.picking.BagRow;
 import boltlore.trades.picking.ExtraRow;
 import boltlore.trades.picking.OnHold;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** What is in the kit, by fit stage and bag, and the extras. */
@@ -30,14 +32,32 @@ final class ContentsTables {
     }
 
     TableBuilder parts(List<BagPage> bags) {
-        TableSpec<BagRow> spec = TableSpec.<BagRow>named("contents")
-                .text("bag", phrases.say("bag"), 20, this::bag)
+        TableSpec<BagRow> spec = spec();
+        TableBuilder table = spec.empty().inPairs();
+        for (BagPage page : bags) {
+            String stage = catalogue.workshop().stageSays(page.stage(), language);
+            page.rows().stream()
+                    .collect(Collectors.groupingBy(BagRow::bag, LinkedHashMap::new, Collectors.toList()))
+                    .forEach((bag, rows) -> {
+                        table.group(page.stage() + "-" + bag, stage + " · " + bag(rows.get(0)));
+                        rows.forEach(row -> spec.add(table, "", row));
+                    });
+        }
+        return table;
+    }
+
+    private TableSpec<BagRow> spec() {
+        return TableSpec.<BagRow>named("contents")
                 .text(
                         "part",
                         phrases.say("part"),
                         12,
                         row -> row.part().number().text())
-                .text("name", phrases.say("name"), 40, row -> row.part().name().in(language))
+                .text("name", phrases.say("name"), 34, this::named)
+                .text("count", phrases.say("quantity"), 9, this::count)
+                .box(Column.tick("checked", phrases.say("checked")))
+                .besideThePaper()
+                .text("bag", phrases.say("bag"), 20, this::bag)
                 .text("finish", phrases.say("finish"), 18, row -> catalogue.finishSays(row.finish(), language))
                 .quantity("quantity", phrases.say("quantity"), "", BagRow::quantity)
                 .quantity(
@@ -47,18 +67,24 @@ final class ContentsTables {
                         phrases.say("unit"),
                         8,
                         row -> phrases.unit(row.part().unit(), row.quantity()))
-                .box(Column.tick("checked", phrases.say("checked")))
-                .besideThePaper()
                 .text("tracked", phrases.say("tracked"), 8, this::tracked)
                 .text("revision", phrases.say("rev"), 5, row -> row.part().revision())
                 .code("bag-id", BagRow::bag)
                 .code("finish-id", BagRow::finish);
-        TableBuilder table = spec.empty();
-        for (BagPage page : bags) {
-            table.group(page.stage(), catalogue.workshop().stageSays(page.stage(), language));
-            page.rows().forEach(row -> spec.add(table, "", row));
-        }
-        return table;
+    }
+
+    /** Name and finish: paper has no column for what few parts have. */
+    private String named(BagRow row) {
+        String name = row.part().name().in(language);
+        return row.finish().isEmpty() ? name : name + ", " + catalogue.finishSays(row.finish(), language);
+    }
+
+    /** '12 + 1' with a spare, '3.6 m' of what is measured. */
+    private String count(BagRow row) {
+        boolean piece = row.part().unit().equals("each");
+        return phrases.number(row.quantity())
+                + (row.spares().signum() > 0 ? " + " + phrases.number(row.spares()) : "")
+                + (piece ? "" : " " + phrases.unit(row.part().unit(), row.quantity()));
     }
 
     /** A box for the number of each part that has one. */
@@ -71,7 +97,8 @@ final class ContentsTables {
                 .of(bags.stream()
                         .flatMap(page -> page.rows().stream())
                         .filter(row -> row.part().tracked() == Tracked.SERIAL)
-                        .toList());
+                        .toList())
+                .inPairs();
     }
 
     private String bag(BagRow row) {

@@ -52,7 +52,7 @@ final class MakePage {
                 due,
                 job -> job.timing().startBy(due),
                 job -> job.timing().startDays());
-        spec.box(Column.tick("firstOff", "First-off good"))
+        spec.box(Column.tick("firstOff", "1st off good"))
                 .box(Column.tick("inspected", "Inspected"))
                 .besideThePaper();
         Days.add(
@@ -70,15 +70,15 @@ final class MakePage {
     private void what() {
         spec.text("part", "Part number", 12, job -> job.part().number().text())
                 .text("revision", "Rev.", 4, job -> job.part().revision())
-                .text("name", "Name", 34, job -> job.part().name().english())
+                .text("name", "Name", 44, job -> job.part().name().english())
                 .text("drawing", "Drawing", 12, job -> drawn(job, Drawing::number))
                 .text("issue", "Issue", 5, job -> drawn(job, Drawing::issue))
                 .text(
                         "material",
                         "Material",
-                        24,
+                        34,
                         job -> words.material(job.part().making()))
-                .text("finish", "Finish", 14, job -> costed.catalogue().finishSays(job.finish(), Wording.ENGLISH))
+                .text("finish", "Finish", 40, job -> costed.catalogue().finishSays(job.finish(), Wording.ENGLISH))
                 .quantity("count", "Make", "", Job::count);
         if (jobs.stream().anyMatch(job -> undecided.containsKey(job.part().number()))) {
             spec.quantity(
@@ -103,7 +103,8 @@ final class MakePage {
     }
 
     PageBuilder page() {
-        PageBuilder page = head.page(PageNames.TO_MAKE, "To make").print(head.portrait());
+        PageBuilder page =
+                head.page(PageNames.TO_MAKE, "To make").print(head.portrait().turned(true));
         SortedSet<String> cautions = jobs.stream()
                 .flatMap(job -> job.part().cautions().stream())
                 .collect(Collectors.toCollection(TreeSet::new));

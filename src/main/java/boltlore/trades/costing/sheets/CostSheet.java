@@ -32,8 +32,8 @@ public final class CostSheet {
                 .glance(front.elements().build(), front.price().build())
                 .glance(front.glance().build())
                 .page(cost(front.page(findings, footer), tables))
-                .page(tables.subSystems())
                 .page(LandedPage.compose(cost, footer))
+                .page(tables.subSystems())
                 .page(tables.madeParts())
                 .page(LeadPage.compose(calculation, footer))
                 .build();

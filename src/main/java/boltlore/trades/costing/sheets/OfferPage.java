@@ -17,10 +17,12 @@ import boltlore.report.Signatures;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import boltlore.trades.Parties;
+import boltlore.trades.TaxFree;
 import boltlore.trades.costing.quote.OptionPrices;
 import boltlore.trades.costing.quote.Quotation;
 import boltlore.trades.costing.quote.QuotedExtra;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -146,12 +148,12 @@ final class OfferPage {
                 .extras()
                 .forEach(extra -> lines.add(new Line("extra", part(extra), extra(extra), Cell.of(extra.price()))));
         List<Formula> listed = new ArrayList<>();
-        for (Line line : lines) {
+        for (Line line : isPartners() ? discounted(lines) : lines) {
             String key = "line-" + (listed.size() + 1);
             spec.add(table, key, line);
             listed.add(Formula.cell(key, AMOUNT));
         }
-        if (quotation.discount().signum() != 0) {
+        if (quotation.discount().signum() != 0 && !isPartners()) {
             String says = phrases.say("discount", phrases.number(quotation.discountPercent()));
             spec.add(table, "", new Line("discount", "", says, discount(listed)));
         }
@@ -195,6 +197,31 @@ final class OfferPage {
         return phrases.say("option", chosen, without);
     }
 
+    /** What a partner is allowed is nobody else's business: the customer, who reads the paper too, sees what is left. */
+    private boolean isPartners() {
+        return !quoted.order().partner().isEmpty() && quotation.discount().signum() != 0;
+    }
+
+    /** Each line at what is to be paid for it; the first takes what rounding leaves, so that all come to the net price. */
+    private List<Line> discounted(List<Line> lines) {
+        List<Line> paid = new ArrayList<>();
+        BigDecimal left = quotation.net();
+        for (Line line : lines.subList(1, lines.size())) {
+            BigDecimal amount = paid(((Cell.Figure) line.amount()).value());
+            left = left.subtract(amount);
+            paid.add(new Line(line.key(), line.part(), line.says(), Cell.of(amount)));
+        }
+        paid.add(
+                0,
+                new Line(lines.get(0).key(), lines.get(0).part(), lines.get(0).says(), Cell.of(left)));
+        return paid;
+    }
+
+    private BigDecimal paid(BigDecimal listed) {
+        BigDecimal off = listed.multiply(quotation.discountPercent()).movePointLeft(PERCENT);
+        return listed.subtract(off).setScale(digits(), RoundingMode.HALF_UP);
+    }
+
     private Cell discount(List<Formula> listed) {
         Formula list = new Formula.Sum(listed);
         BigDecimal off = quotation.discountPercent().negate();
@@ -208,7 +235,11 @@ final class OfferPage {
     }
 
     private Formula rounded(Formula amount) {
-        return amount.rounded(Math.max(0, quotation.currency().getDefaultFractionDigits()));
+        return amount.rounded(digits());
+    }
+
+    private int digits() {
+        return Math.max(0, quotation.currency().getDefaultFractionDigits());
     }
 
     private static String part(QuotedExtra extra) {
@@ -229,22 +260,24 @@ final class OfferPage {
                 quotation.tax() == null
                         ? phrases.say("noTax")
                         : quotation.tax().because().in(quoted.language()));
+        if (quotation.tax() != null && quotation.tax().percent().signum() == 0) {
+            Parties parties = Parties.of(quoted.order(), quoted.catalogue());
+            TaxFree.of(parties).ifPresent(why -> page.note("tax-free", why.says(parties, quoted.language())));
+        }
     }
 
     private String holds() {
         ExchangeRate rate = quotation.rate();
         String until = phrases.day(quotation.validUntil());
-        if (rate == null) {
-            return phrases.say("holds", until);
-        }
-        BigDecimal forOne = rate.forOne();
-        return phrases.say(
-                "rate",
-                rate.currency().getCurrencyCode(),
-                phrases.number(forOne, forOne.scale()),
-                quoted.catalogue().workshop().currency().getCurrencyCode(),
-                phrases.day(rate.date()),
-                until);
+        return rate == null
+                ? phrases.say("holds", until)
+                : phrases.say(
+                        "rate",
+                        rate.currency().getCurrencyCode(),
+                        phrases.number(rate.forOne(), rate.forOne().scale()),
+                        quoted.catalogue().workshop().currency().getCurrencyCode(),
+                        phrases.day(rate.date()),
+                        until);
     }
 
     /** The nearest whole weeks; the days stand beside them. */

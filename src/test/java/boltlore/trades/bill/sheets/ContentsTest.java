@@ -30,9 +30,10 @@ class ContentsTest {
         assertThat(column(contents(kit), "part"))
                 .containsExactlyElementsOf(
                         packed.stream().map(row -> row.part().number().text()).toList());
-        assertThat(contents(kit).rows())
-                .filteredOn(row -> row.kind() == Row.RowKind.GROUP)
-                .extracting(Row::words)
+        assertThat(contents(kit).rows().stream()
+                        .filter(row -> row.kind() == Row.RowKind.GROUP)
+                        .map(row -> row.words().replaceAll(" · .*", ""))
+                        .distinct())
                 .containsExactly(
                         "Rear bay",
                         "Under the floor",

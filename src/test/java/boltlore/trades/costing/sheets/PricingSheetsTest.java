@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.demo.Demo;
 import boltlore.report.Approved;
+import boltlore.report.Cell;
 import boltlore.report.Phrases;
 import boltlore.report.Report;
+import boltlore.report.Row;
+import boltlore.report.Table;
 import boltlore.report.text.TextWriter;
 import boltlore.trades.weighing.AxleLoadsTrade;
+import java.math.BigDecimal;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -74,6 +78,39 @@ class PricingSheetsTest {
     void a_quotation_shows_tax_apart_and_says_whose_rate_it_is() {
         assertThat(words(demo("bl-1001").quotation())).contains("VAT, 23 %").contains("Standard rate of Ireland");
         assertThat(words(demo("bl-1004").quotation())).contains("VAT, 0 %").contains("Export from the European Union");
+    }
+
+    @Test
+    void a_partners_discount_stands_on_no_paper_that_the_customer_reads() {
+        Report quotation = demo("bl-1011").quotation();
+        assertThat(words(quotation)).doesNotContain("Nachlass");
+        Table price = quotation
+                .tables()
+                .filter(table -> table.name().equals("price"))
+                .findFirst()
+                .orElseThrow();
+        BigDecimal lines = price.rows().stream()
+                .filter(Row::isPlain)
+                .map(row -> ((Cell.Figure) row.cells().get(price.column("amount"))).value())
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        Cell.Worked net =
+                (Cell.Worked) price.rows().get(price.row("net")).cells().get(price.column("amount"));
+        assertThat(lines).isEqualByComparingTo(net.result());
+    }
+
+    @Test
+    void a_customers_own_discount_is_shown() {
+        assertThat(words(demo("bl-1005").quotation())).contains("Discount, ");
+    }
+
+    /** Directive 2006/112/EC, Articles 138 and 146, from memory. */
+    @Test
+    void a_quotation_without_tax_names_the_article_that_frees_it() {
+        assertThat(words(demo("bl-1011").quotation()))
+                .contains("Artikel 138 Absatz 1 der Richtlinie 2006/112/EG", "an DE000000000");
+        assertThat(words(demo("bl-1012").quotation())).contains("article 138, paragraphe 1");
+        assertThat(words(demo("bl-1004").quotation())).contains("Article 146(1) of Directive 2006/112/EC");
+        assertThat(words(demo("bl-1001").quotation())).doesNotContain("2006/112");
     }
 
     @Test

@@ -258,13 +258,23 @@ class QuotationLeakTest {
         Stream<BigDecimal> rate =
                 Stream.concat(Stream.ofNullable(quotation.rate()).map(ExchangeRate::forOne), shares(quotation));
         return Stream.concat(
-                Stream.concat(rate, quotation.extras().stream().map(QuotedExtra::price)),
+                Stream.concat(
+                        rate,
+                        quotation.extras().stream()
+                                .map(QuotedExtra::price)
+                                .flatMap(price -> Stream.of(price, paid(price, quotation)))),
                 Stream.of(
                         quotation.kitPrice(),
                         quotation.discount(),
                         quotation.net(),
                         quotation.taxAmount(),
                         quotation.total()));
+    }
+
+    /** As it stands where a partner's discount is taken off each line. */
+    private static BigDecimal paid(BigDecimal price, Quotation quotation) {
+        BigDecimal off = price.multiply(quotation.discountPercent()).movePointLeft(2);
+        return price.subtract(off).setScale(2, RoundingMode.HALF_UP);
     }
 
     /** Discount and tax as the sheet's formulas have them. */
