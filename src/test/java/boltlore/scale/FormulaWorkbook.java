@@ -117,7 +117,7 @@ final class FormulaWorkbook {
             String choice = "asked!" + column + "$" + (CHOICES_ROW + 1);
             same.add("(" + choice + "=\"\")+(" + choice + "=" + column + number + ")>0");
         }
-        row.createCell(options.size()).setCellValue(order.cents());
+        row.createCell(options.size()).setCellValue((double) order.cents());
         if (formulas) {
             String cost = CellReference.convertNumToColString(options.size()) + number;
             String keeps = CellReference.convertNumToColString(options.size() + 1) + number;

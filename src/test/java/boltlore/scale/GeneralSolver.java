@@ -134,7 +134,7 @@ final class GeneralSolver implements Asked.Way {
                 int[] values = is.values().stream().mapToInt(names::indexOf).toArray();
                 IntVar option = variables.get(is.option());
                 return values.length == 1
-                        ? model.intEqView(option, values[0])
+                        ? model.isEq(option, values[0])
                         : model.member(option, values).reify();
             }
             BoolVar[] parts = condition.parts().stream().map(this::truth).toArray(BoolVar[]::new);

@@ -79,7 +79,11 @@ public final class SideBySide {
 
     private SideBySide() {}
 
-    /** @param words the folder for the drawing */
+    /**
+     * Measures, prints and draws.
+     *
+     * @param words the folder for the drawing
+     */
     public static void main(String... words) throws Exception {
         Catalogue demo = read(Path.of("catalog"));
         measure(made(MADE.get(0)), MadeCatalogue.FAMILY, LIMIT_MS);

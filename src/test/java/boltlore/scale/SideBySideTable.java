@@ -65,7 +65,7 @@ final class SideBySideTable {
                 cells.add(
                         program == null || other == null || (program + other) == Double.POSITIVE_INFINITY
                                 ? "-"
-                                : String.format(Locale.ROOT, "%,.1f", other / program));
+                                : String.format(Locale.ROOT, other < program ? "%.2f" : "%,.1f", other / program));
             }
         }
         return cells.toArray(String[]::new);

@@ -30,7 +30,7 @@ public final class Writer {
     }
 
     /** On a machine that is busy with other things a server may let a desk wait for too long: it tries again, as people do. */
-    private static Book opened(Place place) {
+    static Book opened(Place place) {
         for (int tried = 1; ; tried++) {
             try {
                 return ((Outcome.Sound<Book>) Book.openOrBegin(place)).value();
