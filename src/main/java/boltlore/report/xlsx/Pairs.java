@@ -79,7 +79,7 @@ final class Pairs {
 
     private static Row row(Row row, List<Cell> left, List<Cell> right) {
         List<Cell> cells = Stream.concat(left.stream(), right.stream()).toList();
-        return new Row(row.kind(), row.key(), row.group(), row.words(), cells, Map.of());
+        return new Row(row.kind(), row.key(), row.group(), row.words(), cells, Map.of(), Map.of());
     }
 
     private static List<Cell> cells(Row row, int onPaper) {
