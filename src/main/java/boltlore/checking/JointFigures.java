@@ -180,11 +180,14 @@ final class JointFigures {
             return Stream.empty();
         }
         JointFacts.OwnTorque own = facts.torque();
-        boolean ofBolt = own != null && (own.thread().isEmpty() || own.thread().equals(bolt.thread()));
+        Stream<BigDecimal> ofBolt =
+                own != null && (own.thread().isEmpty() || own.thread().equals(bolt.thread()))
+                        ? Stream.of(own.torqueNm())
+                        : Stream.of();
         Stream<BigDecimal> rounds = Stream.ofNullable(facts.stages())
                 .flatMap(stages -> stages.torquesNm().stream().limit(1));
         BigDecimal least = computed.multiply(OWN_LEAST);
-        return Stream.concat(ofBolt ? Stream.of(own.torqueNm()) : Stream.of(), rounds)
+        return Stream.concat(ofBolt, rounds)
                 .filter(torque -> !within(torque, least, computed.multiply(Tightening.WRENCH)))
                 .map(torque -> remark(
                         facts,

@@ -294,7 +294,7 @@ class PlantedFiguresTest {
     }
 
     private static boolean has(String key) {
-        String[] names = key.split("\\.");
+        String[] names = key.split("\\.", -1);
         return Stream.of(
                         "",
                         "Driving$",
