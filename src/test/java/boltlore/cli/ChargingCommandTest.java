@@ -168,13 +168,13 @@ class ChargingCommandTest {
                 "\"abortAfterSeconds\": \"0.3\" | \"abortAfterSeconds\": \"0.17\" | the controller aborts after 0.17 s.",
                 "\"abortAfterSeconds\": \"0.3\" | \"abortAfterSeconds\": \"0.35\" | leaves 1211 J in a resistor rated 1200 J a pulse",
                 "\"yNanofarad\": \"400\" | \"yNanofarad\": \"4000\" | 4240 nF to the chassis hold 0.345 J",
-                "\"fuse\": \"string-250\", \"farEnd\": {\"fuse\": \"string-tap-250\"} | \"fuse\": \"string-250\", \"farEnd\": {} | fed from its other end too",
+                "\"fuse\": \"string-250\", \"fuseAfterMm\": 0, \"farEnd\": {\"fuse\": \"string-tap-250\"} | \"fuse\": \"string-250\", \"fuseAfterMm\": 0, \"farEnd\": {} | fed from its other end too",
                 "\"fuse\": \"low-converter-250\", \"fuseAfterMm\": 250 | \"fuse\": \"low-converter-250\", \"fuseAfterMm\": 900 | 900 mm of cable between what feeds it and its fuse, at most 300 mm",
                 "\"fuse\": \"low-converter-250\", \"fuseAfterMm\": 250, | | 12 V, converter to main fuse: no fuse",
                 "\"highestVolts\": \"430\" | \"highestVolts\": \"400\" | the pack goes from 288 to 403.2 V.",
                 "\"direct\": {\"volts\": \"1000\" | \"direct\": {\"volts\": \"400\" | the inlet is rated 400 V.",
                 "\"inSeries\": 8, \"inParallel\": 2 | \"inSeries\": 8, \"inParallel\": 3 | The kit has 16 of BM-44, the pack 24",
-                "\"fuse\": \"main-400\", \"cable\": \"HV-W95\" | \"fuse\": \"main-400\", \"cable\": \"HV-W35\" | no HV-W35 is at the position"
+                "\"fuse\": \"main-400\", \"fuseAfterMm\": 0, \"cable\": \"HV-W95\" | \"fuse\": \"main-400\", \"fuseAfterMm\": 0, \"cable\": \"HV-W35\" | no HV-W35 is at the position"
             })
     void what_is_too_much_is_told_and_ends_with_another_code(String from, @Nullable String to, String says)
             throws IOException {

@@ -97,7 +97,7 @@ class ChargingKindsTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "\"fuse\": \"main-400\", \"cable\": \"HV-W95\" | \"fuse\": \"main-400\", \"cable\": \"HV-W50\" | load above cable: Junction box to drive unit",
+                "\"fuse\": \"main-400\", \"fuseAfterMm\": 0, \"cable\": \"HV-W95\" | \"fuse\": \"main-400\", \"fuseAfterMm\": 0, \"cable\": \"HV-W50\" | load above cable: Junction box to drive unit",
                 "\"fuse\": \"main-300\", \"says\": \"Main fuse, 300 A\", \"part\": \"HV-F300\", \"amps\": \"300\" | \"fuse\": \"main-300\", \"says\": \"Main fuse, 300 A\", \"part\": \"HV-F300\", \"amps\": \"400\" | fuse above cable: Battery to junction box",
                 "\"resistanceMilliohm\": \"46\" | \"resistanceMilliohm\": \"10\" | short circuit above fuse: Battery to junction box",
                 "\"chargeAmps\": \"117\" | \"chargeAmps\": \"30\" | charge current above pack: Charger",
@@ -106,7 +106,7 @@ class ChargingKindsTest {
                 "\"abortAfterSeconds\": \"0.3\" | \"abortAfterSeconds\": \"0.15\" | precharge aborted: Contactor",
                 "\"pulseJoule\": \"1200\" | \"pulseJoule\": \"1000\" | precharge shorted: Shorted link",
                 "\"yNanofarad\": \"400\" | \"yNanofarad\": \"3000\" | y energy: Y capacitors",
-                "\"fuse\": \"compressor-20\", \"cable\" | \"cable\" | not protected: Junction box to compressor",
+                "\"fuse\": \"compressor-20\", \"fuseAfterMm\": 0, \"cable\" | \"cable\" | not protected: Junction box to compressor",
                 "\"dropPercent\": \"3\" | \"dropPercent\": \"1\" | drop above limit: 12 V, converter to main fuse",
                 "\"isolatedBy\": \"charger-isolation\" | \"isolatedBy\": \"export-transformer\" | shared pins: Inlet",
                 "{\"when\": {\"export\": \"nema-5-15\"}, \"residual\" | {\"when\": {\"export\": \"none\"}, \"residual\" | not given once: guard of the V2L outlet",
