@@ -41,7 +41,6 @@ public final class Desk {
         desk.open(rooms);
         Thread ahead = new Thread(() -> ahead(rooms, by), "working ahead at the start");
         ahead.setDaemon(true);
-        ahead.setPriority(Thread.MIN_PRIORITY);
         ahead.start();
     }
 
