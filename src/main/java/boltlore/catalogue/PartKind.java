@@ -39,10 +39,10 @@ public record PartKind(
     public boolean covers(Part part) {
         Customs customs = part.customs();
         return part.traits().kinds().contains(name)
-                || customs != null && hs.stream().anyMatch(customs.hs()::startsWith)
-                || flow != null
+                || (customs != null && hs.stream().anyMatch(customs.hs()::startsWith))
+                || (flow != null
                         && part.ports().stream()
                                 .map(Port::joint)
-                                .anyMatch(joint -> joint != null && joint.flow() == flow);
+                                .anyMatch(joint -> joint != null && joint.flow() == flow));
     }
 }
