@@ -67,7 +67,11 @@ public final class Typed {
         return texts(field, label, shape, false);
     }
 
-    /** @param again whether one may stand there several times */
+    /**
+     * The same, of fields that may say one thing several times.
+     *
+     * @param again whether they may
+     */
     public List<String> texts(String field, String label, TextShape shape, boolean again) {
         List<String> filled =
                 call.all(field).stream().filter(one -> !one.isEmpty()).toList();

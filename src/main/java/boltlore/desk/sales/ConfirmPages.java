@@ -119,7 +119,11 @@ public final class ConfirmPages {
                 this::givingUp);
     }
 
-    /** @param to what it is then */
+    /**
+     * An order that may be given up.
+     *
+     * @param to what it is then
+     */
     public record GivenUp(String number, String to) {}
 
     /** Freezes what the page showed: where another version was quoted meanwhile, it is looked at first. */
