@@ -146,7 +146,11 @@ final class OfferPage {
         List<Line> lines = kit();
         quotation
                 .extras()
-                .forEach(extra -> lines.add(new Line("extra", part(extra), extra(extra), Cell.of(extra.price()))));
+                .forEach(extra -> lines.add(new Line(
+                        "extra",
+                        extra.part() == null ? "" : extra.part().text(),
+                        extra(extra),
+                        Cell.of(extra.price()))));
         List<Formula> listed = new ArrayList<>();
         for (Line line : isPartners() ? discounted(lines) : lines) {
             String key = "line-" + (listed.size() + 1);
@@ -240,10 +244,6 @@ final class OfferPage {
 
     private int digits() {
         return Math.max(0, quotation.currency().getDefaultFractionDigits());
-    }
-
-    private static String part(QuotedExtra extra) {
-        return extra.part() == null ? "" : extra.part().text();
     }
 
     private String extra(QuotedExtra extra) {
