@@ -291,7 +291,7 @@ class PriceCommandTest {
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains("Check, price: No price: No price: workshop/pricing.json holds an exchange rate of AUD");
         assertThat(out().resolve("BL-1010/bill.xlsx")).isRegularFile();
-        assertThat(out().resolve("BL-1010/customer/contents.xlsx")).isRegularFile();
+        assertThat(out().resolve("BL-1010/customer/packing-list.xlsx")).isRegularFile();
         assertThat(out().resolve("BL-1010/customer/quotation.xlsx")).doesNotExist();
     }
 

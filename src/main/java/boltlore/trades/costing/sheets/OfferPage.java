@@ -22,7 +22,6 @@ import boltlore.trades.costing.quote.OptionPrices;
 import boltlore.trades.costing.quote.Quotation;
 import boltlore.trades.costing.quote.QuotedExtra;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,8 +34,6 @@ final class OfferPage {
 
     private static final String AMOUNT = "amount";
     private static final int PERCENT = 2;
-
-    private record Line(String key, String part, String says, Cell amount) {}
 
     private final QuotedOrder quoted;
     private final Quotation quotation;
@@ -137,25 +134,25 @@ final class OfferPage {
 
     /** Kit with its options, extras, discount, tax and total, as the customer sees them; all sums are live. */
     private TableBuilder prices() {
-        TableSpec<Line> spec = TableSpec.<Line>named("price")
-                .text("position", phrases.say("position"), 76, Line::says)
-                .column(Column.money(AMOUNT, phrases.say("amount"), quotation.currency()), Line::amount)
-                .code("line", Line::key)
-                .code("part", Line::part);
+        TableSpec<OfferLine> spec = TableSpec.<OfferLine>named("price")
+                .text("position", phrases.say("position"), 76, OfferLine::says)
+                .column(Column.money(AMOUNT, phrases.say("amount"), quotation.currency()), OfferLine::amount)
+                .code("line", OfferLine::key)
+                .code("part", OfferLine::part);
         TableBuilder table = spec.empty();
-        List<Line> lines = kit();
+        List<OfferLine> lines = kit();
         quotation
                 .extras()
-                .forEach(extra -> lines.add(new Line("extra", part(extra), extra(extra), Cell.of(extra.price()))));
+                .forEach(extra -> lines.add(new OfferLine("extra", part(extra), extra(extra), Cell.of(extra.price()))));
         List<Formula> listed = new ArrayList<>();
-        for (Line line : isPartners() ? discounted(lines) : lines) {
+        for (OfferLine line : isPartners() ? OfferLine.paid(lines, quotation) : lines) {
             String key = "line-" + (listed.size() + 1);
             spec.add(table, key, line);
             listed.add(Formula.cell(key, AMOUNT));
         }
         if (quotation.discount().signum() != 0 && !isPartners()) {
             String says = phrases.say("discount", phrases.number(quotation.discountPercent()));
-            spec.add(table, "", new Line("discount", "", says, discount(listed)));
+            spec.add(table, "", new OfferLine("discount", "", says, discount(listed)));
         }
         table.total("net", phrases.say("net")).sum(AMOUNT, quotation.net());
         Formula total = Formula.cell("net", AMOUNT);
@@ -171,17 +168,17 @@ final class OfferPage {
     }
 
     /** The kit in one line, or in its plainest form and option by option, which come to the same. */
-    private List<Line> kit() {
+    private List<OfferLine> kit() {
         OptionPrices options = quoted.options();
-        List<Line> lines = new ArrayList<>();
+        List<OfferLine> lines = new ArrayList<>();
         if (options == null) {
-            lines.add(new Line("kit", "", phrases.say("kit"), Cell.of(quotation.kitPrice())));
+            lines.add(new OfferLine("kit", "", phrases.say("kit"), Cell.of(quotation.kitPrice())));
             return lines;
         }
-        lines.add(new Line("kit", "", phrases.say("plainKit"), Cell.of(options.plain())));
+        lines.add(new OfferLine("kit", "", phrases.say("plainKit"), Cell.of(options.plain())));
         for (int i = options.steps().size() - 1; i >= 0; i--) {
             OptionPrices.Step step = options.steps().get(i);
-            lines.add(new Line("option", "", option(step), Cell.of(step.amount())));
+            lines.add(new OfferLine("option", "", option(step), Cell.of(step.amount())));
         }
         return lines;
     }
@@ -200,26 +197,6 @@ final class OfferPage {
     /** What a partner is allowed is nobody else's business: the customer, who reads the paper too, sees what is left. */
     private boolean isPartners() {
         return !quoted.order().partner().isEmpty() && quotation.discount().signum() != 0;
-    }
-
-    /** Each line at what is to be paid for it; the first takes what rounding leaves, so that all come to the net price. */
-    private List<Line> discounted(List<Line> lines) {
-        List<Line> paid = new ArrayList<>();
-        BigDecimal left = quotation.net();
-        for (Line line : lines.subList(1, lines.size())) {
-            BigDecimal amount = paid(((Cell.Figure) line.amount()).value());
-            left = left.subtract(amount);
-            paid.add(new Line(line.key(), line.part(), line.says(), Cell.of(amount)));
-        }
-        paid.add(
-                0,
-                new Line(lines.get(0).key(), lines.get(0).part(), lines.get(0).says(), Cell.of(left)));
-        return paid;
-    }
-
-    private BigDecimal paid(BigDecimal listed) {
-        BigDecimal off = listed.multiply(quotation.discountPercent()).movePointLeft(PERCENT);
-        return listed.subtract(off).setScale(digits(), RoundingMode.HALF_UP);
     }
 
     private Cell discount(List<Formula> listed) {
