@@ -72,25 +72,25 @@ final class CautionsGiven {
     private static Optional<Remark> alone(Part part) {
         boolean battery = part.customs() != null
                 && Tariff.LITHIUM_ION.covers(part.customs().hs());
-        return battery && isLithium(part) && WITH_EQUIPMENT.contains(digits(part))
+        Transport transport = part.transport();
+        return battery && transport != null && WITH_EQUIPMENT.contains(digits(transport))
                 ? Optional.of(
                         new Remark(
                                 Said.part(part),
                                 Check.UN_NUMBER,
-                                "'" + part.transport().un()
-                                        + "' for a battery by its customs code, which is no equipment",
+                                "'" + transport.un() + "' for a battery by its customs code, which is no equipment",
                                 "UN 3480 or UN 3090: UN 3481 and UN 3091 are for batteries packed with equipment or in it",
                                 "Take the number from its safety data sheet; with equipment it travels only as a safety adviser packs it"))
                 : Optional.empty();
     }
 
-    private static String digits(Part part) {
-        return part.transport().un().replaceAll("[^0-9]", "");
+    private static String digits(Transport transport) {
+        return transport.un().replaceAll("[^0-9]", "");
     }
 
     static boolean isLithium(Part part) {
         Transport transport = part.transport();
-        return transport != null && LITHIUM_UN.contains(transport.un().replaceAll("[^0-9]", ""));
+        return transport != null && LITHIUM_UN.contains(digits(transport));
     }
 
     private static Optional<Remark> lifting(Part part, Catalogue catalogue) {

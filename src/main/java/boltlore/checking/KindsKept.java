@@ -8,6 +8,7 @@ import boltlore.catalogue.PartKind;
 import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /** What the house says of a kind of parts is true of each of its parts: their cautions, and how many of another kind they take. */
@@ -40,7 +41,7 @@ final class KindsKept {
 
     private Stream<Remark> takes(Part part, PartKind kind) {
         return kind.takes().stream().flatMap(takes -> {
-            PartKind other = catalogue.house().kinds().get(takes.kind());
+            PartKind other = Objects.requireNonNull(catalogue.house().kinds().get(takes.kind()));
             BigDecimal found = held(part, other);
             return found.compareTo(BigDecimal.valueOf(takes.quantity())) == 0
                     ? Stream.empty()

@@ -42,7 +42,7 @@ final class MadeForSaid {
     }
 
     private static boolean mentions(Condition condition, OptionName option) {
-        return condition instanceof Condition.Is is && is.option().equals(option)
+        return (condition instanceof Condition.Is is && is.option().equals(option))
                 || condition.parts().stream().anyMatch(inner -> mentions(inner, option));
     }
 

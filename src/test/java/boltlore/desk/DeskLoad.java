@@ -17,6 +17,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.Charset;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -57,12 +58,13 @@ public final class DeskLoad {
         Place place = sound(Place.of(words[0], Map.of()));
         Path folder = Path.of("catalog");
         Bench bench = Bench.of(sound(CatalogueReader.read(folder)), folder);
+        PrintWriter said = new PrintWriter(System.err, true, Charset.defaultCharset());
         try (Book book = sound(Book.openOrBegin(place))) {
             if (book.read(reading -> reading.orders().find("BL-1001")).isEmpty()) {
                 sound(new DemoBook(book, bench, OpenDesk::by).fill());
             }
             try (Server server = Desk.open(
-                    new Workshop(bench, book), Access.here(0), OpenDesk::by, new PrintWriter(System.err, true))) {
+                    new Workshop(bench, book), Access.here(0), OpenDesk::by, said)) {
                 DeskLoad load = new DeskLoad(server.address(), Integer.parseInt(words[2]), Integer.parseInt(words[3]));
                 load.run(Integer.parseInt(words[1]));
                 load.print();

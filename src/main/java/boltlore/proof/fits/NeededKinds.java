@@ -16,6 +16,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -66,7 +67,7 @@ final class NeededKinds {
                 "kind",
                 kind.says(),
                 "with",
-                kinds.get(with).says(),
+                Objects.requireNonNull(kinds.get(with)).says(),
                 "because",
                 needed.because(),
                 "source",
@@ -75,7 +76,7 @@ final class NeededKinds {
 
     private Condition present(Collection<String> names) {
         return Any.of(names.stream()
-                .flatMap(name -> parts.get(name).stream())
+                .flatMap(name -> parts.getOrDefault(name, List.of()).stream())
                 .map(kit.parts()::present)
                 .toList());
     }

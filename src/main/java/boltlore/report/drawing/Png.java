@@ -90,7 +90,9 @@ public final class Png {
     private static void code(Mark.Code code, Graphics2D pen) {
         MachineCode.Squares squares = MachineCode.squares(code.text());
         double side = code.sideMm() / squares.side();
-        boolean soft = !(wholeDots(side) && wholeDots(code.at().xMm()) && wholeDots(code.at().yMm()));
+        boolean soft = !(wholeDots(side)
+                && wholeDots(code.at().xMm())
+                && wholeDots(code.at().yMm()));
         pen.setRenderingHint(
                 RenderingHints.KEY_ANTIALIASING,
                 soft ? RenderingHints.VALUE_ANTIALIAS_ON : RenderingHints.VALUE_ANTIALIAS_OFF);

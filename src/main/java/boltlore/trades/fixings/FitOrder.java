@@ -12,7 +12,9 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The order in which positions can be fitted as far as the catalogue tells: a bracket before what it holds, a position before
@@ -45,14 +47,12 @@ final class FitOrder {
         if (!seen.add(position.name())) {
             return;
         }
-        if (position.under() != null && here.containsKey(position.under())) {
-            fit(here.get(position.under()));
-        }
-        position.heldBy().stream()
-                .flatMap(List::stream)
-                .map(at::get)
-                .filter(here::containsKey)
-                .forEach(holder -> fit(here.get(holder)));
+        Stream.concat(
+                        Stream.ofNullable(position.under()),
+                        position.heldBy().stream().flatMap(List::stream).map(at::get))
+                .map(here::get)
+                .filter(Objects::nonNull)
+                .forEach(this::fit);
         sorted.add(position);
     }
 }
