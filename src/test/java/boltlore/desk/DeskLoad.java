@@ -63,8 +63,7 @@ public final class DeskLoad {
             if (book.read(reading -> reading.orders().find("BL-1001")).isEmpty()) {
                 sound(new DemoBook(book, bench, OpenDesk::by).fill());
             }
-            try (Server server = Desk.open(
-                    new Workshop(bench, book), Access.here(0), OpenDesk::by, said)) {
+            try (Server server = Desk.open(new Workshop(bench, book), Access.here(0), OpenDesk::by, said)) {
                 DeskLoad load = new DeskLoad(server.address(), Integer.parseInt(words[2]), Integer.parseInt(words[3]));
                 load.run(Integer.parseInt(words[1]));
                 load.print();
