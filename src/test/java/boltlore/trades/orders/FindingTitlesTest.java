@@ -70,6 +70,13 @@ class FindingTitlesTest {
                         "Load of another kind",
                         "Share of the load too small",
                         "Power below the device behind it",
+                        "Branch power unlike",
+                        "Blade fuse above wire",
+                        "Blade fuse below load",
+                        "Blade fuse without circuit",
+                        "Circuit without fuse",
+                        "Terminal without torque",
+                        "Lug unlike stud",
                         "Power cable that nothing judges",
                         "Power cable judged twice");
     }
