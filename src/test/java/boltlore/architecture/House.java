@@ -76,7 +76,7 @@ final class House {
                 trades.costing trades.costing.cost trades.costing.path
             trades.scheduling: catalogue faults findings measure order report report.drawing trades trades.coating
                 trades.costing trades.costing.cost trades.costing.path trades.costing.quote trades.scheduling.finite
-            trades.shipping: bill catalogue choices faults findings measure order report report.drawing resolution
+            trades.shipping: bill catalogue choices explanation faults findings measure order report report.drawing resolution
                 trades trades.costing trades.costing.quote trades.picking
             trades.coating.written: csv faults json trades.coating
             trades.costing.sheets: bill catalogue choices explanation faults findings measure order power report

@@ -1,7 +1,10 @@
 package boltlore.trades.shipping;
 
+import boltlore.bill.Item;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
+import boltlore.explanation.ChoiceWords;
+import boltlore.measure.Wording;
 import boltlore.order.Extra;
 import boltlore.order.Order;
 import boltlore.report.CautionNotes;
@@ -43,6 +46,8 @@ final class PackingPage {
         PageBuilder page = Page.named(phrases.say("page")).in(words.language()).print(print(shipment, phrases));
         page.title(phrases.say("title")).add(packing.particulars()).note(phrases.say("intro"));
         packing.cautions(page);
+        page.heading(phrases.say("chosen"))
+                .note(String.join(". ", ChoiceWords.say(shipment.order(), words.language())) + ".");
         PackedParts parts = new PackedParts(shipment, finishes, words);
         page.add(parts.byCrate());
         packing.rest(page);
@@ -113,6 +118,24 @@ final class PackingPage {
         if (!shipment.byCustomer().isEmpty()) {
             page.heading(phrases.say("customerSupplies")).add(byCustomer());
         }
+        List<Item> reused = shipment.bill().reused().toList();
+        if (!reused.isEmpty()) {
+            page.heading(phrases.say("reused")).note(phrases.say("reusedSay")).add(reused(reused));
+        }
+    }
+
+    /** What goes back in from the vehicle itself, and lies in no crate. */
+    private TableBuilder reused(List<Item> reused) {
+        return TableSpec.<Item>named("reused")
+                .text("part", phrases.say("part"), 16, item -> item.part().number().text())
+                .text("name", phrases.say("name"), 40, item -> name(item.part()))
+                .quantity("quantity", phrases.say("quantity"), "", Item::quantity)
+                .text("unit", phrases.say("unit"), 8, item -> phrases.unit(item.part().unit(), item.quantity()))
+                .text("inspect", phrases.say("inspect"), 60, item -> {
+                    Wording inspect = item.part().upkeep().inspect();
+                    return inspect == null ? "" : inspect.in(words.language());
+                })
+                .of(reused);
     }
 
     /** The pieces that the kit loses if the brackets are left out. */
