@@ -25,7 +25,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Figures far outside what is usual, which a slip of the point makes of any. The windows are data, in {@code usual.properties}
+ * Figures far outside what is usual, which a slip of the point makes of any. The windows are data, in {@code usual-figures.txt}
  * beside this class, each with whose it is; every record of the catalogue is gone through, so that a figure is judged as soon as
  * it has a window there.
  */
@@ -90,7 +90,7 @@ final class UsualFigures {
 
     private static Map<String, Window> windows() {
         Properties read = new Properties();
-        try (InputStream file = UsualFigures.class.getResourceAsStream("usual.properties")) {
+        try (InputStream file = UsualFigures.class.getResourceAsStream("usual-figures.txt")) {
             read.load(new InputStreamReader(Objects.requireNonNull(file), StandardCharsets.UTF_8));
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);

@@ -49,7 +49,7 @@ class PriceCommandTest {
                 .contains("Total due ")
                 .contains("The kit ships after 55 days: order and receive DU-90")
                 .contains("Half the duration of DU-90 would save 4 days.")
-                .contains("Margin EUR 9,770.04 (22.0 %), after discount and rounding")
+                .contains("Margin EUR 9,771.34 (22.0 %), after discount and rounding")
                 .contains("Send out only the folder 'customer'")
                 .contains("4 sheets written to ");
         assertThat(out().resolve("BL-1001/customer/quotation.xlsx")).isRegularFile();

@@ -23,8 +23,10 @@ record StatementClauses(
         Clauses clauses,
         List<Limit> excludedBy) {
 
+    /** What was only tried on some kits was asked of no solver. */
     static boolean isAnswered(Answer answer) {
-        return answer instanceof Answer.Proved || answer instanceof Answer.Defect;
+        return answer.statement().question() instanceof Question.Asked
+                && (answer instanceof Answer.Proved || answer instanceof Answer.Defect);
     }
 
     static StatementClauses of(BaseClauses base, Answer answer) {
