@@ -56,7 +56,7 @@ class CompareCommandTest {
                 .readTree(Ran.boltlore("compare", ORDER, other, "--json").out());
 
         assertThat(words(ran))
-                .contains("from EUR 44,405.00 to EUR ")
+                .contains("from EUR 44,415.00 to EUR ")
                 .contains(" before tax")
                 .doesNotContain("cost");
         assertThat(json.get("before").get("price").asText()).isEqualTo("44405.00");
