@@ -10,6 +10,8 @@ import java.util.Optional;
  * How the workshop packs and sends kits.
  *
  * @param customsUnion countries among which no customs papers are asked for (ISO 3166 alpha-2)
+ * @param byRoad countries that lorries reach from the workshop, ferries on the way taken (ISO 3166 alpha-2); empty where
+ *     nobody has said
  * @param usual crates that the price of a kit holds
  * @param fillPercent share of a crate's inner volume that parts may take up with their padding
  * @param litresPerKg room that a kilogram of parts without a size is given
@@ -19,6 +21,7 @@ import java.util.Optional;
 public record Shipping(
         Consignor consignor,
         List<String> customsUnion,
+        List<String> byRoad,
         List<CrateType> crates,
         List<OwnCrate> ownCrates,
         List<UsualCrate> usual,
@@ -36,38 +39,13 @@ public record Shipping(
             List.of(),
             List.of(),
             List.of(),
+            List.of(),
             BigDecimal.valueOf(60),
             BigDecimal.valueOf(3),
             Lifting.USUAL,
             Map.of(),
             Map.of(),
             Map.of());
-
-    /** Of a workshop that does not say which crates a kit usually takes. */
-    public Shipping(
-            Consignor consignor,
-            List<String> customsUnion,
-            List<CrateType> crates,
-            List<OwnCrate> ownCrates,
-            BigDecimal fillPercent,
-            BigDecimal litresPerKg,
-            Lifting lifting,
-            Map<PartNumber, EnvelopeMm> sizes,
-            Map<PartNumber, RatedMotor> motors,
-            Map<PartNumber, ShippedBattery> batteries) {
-        this(
-                consignor,
-                customsUnion,
-                crates,
-                ownCrates,
-                List.of(),
-                fillPercent,
-                litresPerKg,
-                lifting,
-                sizes,
-                motors,
-                batteries);
-    }
 
     /** The kind of crate of that name; every name inside a checked catalogue is known. */
     public CrateType crate(String name) {

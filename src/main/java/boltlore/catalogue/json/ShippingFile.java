@@ -45,6 +45,7 @@ final class ShippingFile {
         return new Shipping(
                 reader.object("consignor", ShippingFile::consignor),
                 reader.findTexts("customsUnion", Shapes.COUNTRY, (country, location) -> country),
+                reader.findTexts("byRoad", Shapes.COUNTRY, (country, location) -> country),
                 reader.objects("crates", this::crate),
                 reader.findObjects("ownCrates", this::ownCrate),
                 reader.findObjects("usualCrates", this::usualCrate),

@@ -31,6 +31,17 @@ final class BorderFindings {
                             : ShippingFinding.DESTINATION_NOT_GIVEN_YET,
                     "destination");
         }
+        if (shipment.overseas()) {
+            found.add(
+                    ShippingFinding.NOT_REACHED_BY_ROAD,
+                    "destination",
+                    "to",
+                    shipment.route().destination(),
+                    "from",
+                    found.shipping.consignor().country(),
+                    "order",
+                    shipment.order().name());
+        }
         if (shipment.route().crossesBorder(found.shipping)) {
             found.wood();
         }

@@ -117,7 +117,12 @@ final class CratesPage {
                 .say("workshop", "Workshop", shipment.workshop().name())
                 .say("order", "Order", order.name() + ", " + order.customer())
                 .say("vehicle", "Base vehicle", order.choices().family().says().english())
-                .say("by", "Travels by", route.by().name().toLowerCase(Locale.ROOT))
+                .say(
+                        "by",
+                        "Travels by",
+                        shipment.overseas()
+                                ? "not decided: overseas, sea or air"
+                                : route.by().name().toLowerCase(Locale.ROOT))
                 .say("to", "Countries on the way", route.to().isEmpty() ? "not given" : String.join(", ", route.to()))
                 .say(
                         "crates",
@@ -127,7 +132,7 @@ final class CratesPage {
                 .say("net", "Net", KG, shipment.netKg())
                 .say("gross", "Gross", KG, shipment.grossKg())
                 .say("volume", "Outer volume", M3, shipment.outerLitres().divide(LITRES_IN_M3));
-        return route.by() == By.ROAD && !shipment.dangerous().isEmpty()
+        return route.by() == By.ROAD && !shipment.overseas() && !shipment.dangerous().isEmpty()
                 ? says.say(
                         "points",
                         "ADR points, vehicle",

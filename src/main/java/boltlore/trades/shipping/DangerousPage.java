@@ -31,6 +31,11 @@ final class DangerousPage {
             "Statement in the transport document: 'Transport in accordance with special provision 310'; by air approval of"
                     + " the authority of the State of origin (special provision A88)";
 
+    private static final String OVERSEAS =
+            "Goes overseas, and nobody has said how: packing instructions, exemptions and the transport document depend on"
+                    + " it and are drafted when 'ship' is run with --by sea or --by air. Rules of the road hold to the port"
+                    + " or airport at most; the adviser decides.";
+
     /** Goods in the vehicle, of one order. */
     private record InVehicle(String order, DangerousGoods goods) {
 
@@ -86,6 +91,17 @@ final class DangerousPage {
         CautionNotes.always(page, "dangerous-goods", shipment.workshop(), "en");
         page.add(GOODS.of(shipment.dangerous()));
         terminals(page, shipment);
+        if (shipment.overseas()) {
+            page.note(OVERSEAS);
+        } else {
+            byWay(page, shipment, together);
+        }
+        CratesPage.lithium(page, shipment);
+        return page.signatures("Packed by (trained)", "Classified and checked by (adviser)", "Handed over by");
+    }
+
+    /** What the rules of the way by which they travel ask for. */
+    private static void byWay(PageBuilder page, Shipment shipment, Consignment together) {
         List<DangerousGoods> lithium =
                 shipment.dangerous().stream().filter(DangerousGoods::lithium).toList();
         if (!lithium.isEmpty()) {
@@ -105,8 +121,6 @@ final class DangerousPage {
                     .add(points(together));
         }
         page.heading("Documents required").add(DOCUMENTS.of(documents(shipment, together)));
-        CratesPage.lithium(page, shipment);
-        return page.signatures("Packed by (trained)", "Classified and checked by (adviser)", "Handed over by");
     }
 
     /** Covers of the kit may lie in another crate than the batteries: whoever packs says what guards the terminals. */

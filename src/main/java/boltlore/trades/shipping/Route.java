@@ -40,6 +40,16 @@ public record Route(By by, List<String> to, boolean leavesNow) {
         return crossesBorder(shipping) && !(within && !to.isEmpty() && union.containsAll(to));
     }
 
+    /** Whether lorries do not reach a country on the way, so that the rules of the road are not the ones to go by. */
+    public boolean overseas(Shipping shipping) {
+        return by == By.ROAD && !shipping.byRoad().isEmpty() && !shipping.byRoad().containsAll(beyond(shipping));
+    }
+
+    private List<String> beyond(Shipping shipping) {
+        String home = shipping.consignor().country();
+        return to.stream().filter(country -> !country.equals(home)).toList();
+    }
+
     public String destination() {
         return to.isEmpty() ? "" : to.get(to.size() - 1);
     }

@@ -61,6 +61,11 @@ public record Shipment(
         return DangerousGoods.of(crates);
     }
 
+    /** Whether nobody has said by which way they go where no road leads. */
+    boolean overseas() {
+        return route.overseas(shipping);
+    }
+
     /** Extras that are none of our crates' business. */
     public List<Extra> byCustomer() {
         return order().extra().stream().filter(Extra::suppliedByCustomer).toList();

@@ -68,7 +68,7 @@ final class ShippingReport {
                     .page(new InvoicePage(shipment).page())
                     .build());
         }
-        if (!shipment.dangerous().isEmpty()) {
+        if (!shipment.dangerous().isEmpty() && !shipment.overseas()) {
             papers.add(TransportDocument.compose(shipment));
         }
         return papers;

@@ -95,6 +95,20 @@ class FitterCardsTest {
                 .anySatisfy(page -> assertThat(cautions(page)).contains("coolant"));
     }
 
+    /** The tipper pick-up has hydraulics and no air conditioning, the van refrigerant and no hydraulics. */
+    @Test
+    void hydraulics_warn_of_oil_under_pressure_and_refrigerant_is_warned_of_where_it_is_fitted_alone() {
+        assertThat(stages("bl-2001"))
+                .anySatisfy(page -> assertThat(cautions(page)).contains("hydraulic-oil"))
+                .allSatisfy(page -> assertThat(cautions(page)).doesNotContain("pressure"));
+        assertThat(stages("bl-1001"))
+                .anySatisfy(page -> assertThat(cautions(page)).contains("pressure"))
+                .allSatisfy(page -> assertThat(cautions(page)).doesNotContain("hydraulic-oil"));
+        assertThat(Demo.bill("bl-2001").resolved().kit().cautionsOn("bill"))
+                .contains("hydraulic-oil")
+                .doesNotContain("pressure");
+    }
+
     @Test
     void a_card_that_fits_battery_modules_says_how_their_filled_box_is_lifted() {
         assertThat(stages("bl-1001"))

@@ -50,6 +50,7 @@ public final class ShippedKit {
     private String unMark = "UN 4D/Y100";
     private By by = By.ROAD;
     private List<String> to = List.of("FR");
+    private List<String> byRoad = List.of();
     private int places;
 
     public static PartSketch cells(String number, String kg, String un, @Nullable String wattHours) {
@@ -146,12 +147,20 @@ public final class ShippedKit {
         return this;
     }
 
+    /** What lorries reach; without it nobody has said. */
+    public ShippedKit byRoad(String... countries) {
+        byRoad = List.of(countries);
+        return this;
+    }
+
     public Shipping shipping() {
         return new Shipping(
                 consignor,
                 List.of("IE", "FR", "DE"),
+                byRoad,
                 List.of(box(), crate()),
                 ownCrates,
+                List.of(),
                 new BigDecimal("60"),
                 new BigDecimal("1"),
                 new Lifting(new BigDecimal("23"), new BigDecimal("40")),

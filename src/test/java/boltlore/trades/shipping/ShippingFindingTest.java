@@ -17,6 +17,31 @@ class ShippingFindingTest {
     }
 
     @Test
+    void where_no_road_leads_nobody_is_told_that_the_rules_of_the_road_apply() {
+        List<String> looks = pack().byRoad("IE", "GB").to("AU").looks();
+        assertThat(looks)
+                .anySatisfy(says -> assertThat(says)
+                        .startsWith("AU is not reached by road from IE")
+                        .contains("--by sea or --by air"))
+                .noneSatisfy(says -> assertThat(says).contains("1.1.3.6"));
+    }
+
+    @Test
+    void a_ferry_on_the_way_is_road_and_so_is_a_way_that_nobody_has_told_of() {
+        for (ShippedKit kit : List.of(pack().byRoad("IE", "GB").to("GB"), pack().to("AU"))) {
+            assertThat(kit.looks())
+                    .anySatisfy(says -> assertThat(says).contains("1.1.3.6"))
+                    .noneSatisfy(says -> assertThat(says).contains("not reached by road"));
+        }
+    }
+
+    @Test
+    void a_way_that_was_said_is_not_asked_for_again() {
+        assertThat(pack().byRoad("IE", "GB").by(By.SEA).to("AU").looks())
+                .noneSatisfy(says -> assertThat(says).contains("not reached by road"));
+    }
+
+    @Test
     void nothing_stops_a_sound_kit() {
         assertThat(pack().part("A", "5", 2)
                         .known("PACK", true, "Folder 1", "30")

@@ -85,6 +85,21 @@ class ShippingReportTest {
         return text(shipment).replaceAll("[\\s|]+", " ");
     }
 
+    /** The partner who receives it sits in Australia. */
+    @Test
+    void an_order_that_goes_overseas_has_no_draft_by_the_rules_of_the_road_until_its_way_is_said() {
+        Shipment unsaid = shipment("bl-1010", By.ROAD);
+        assertThat(unsaid.route().to()).containsExactly("AU");
+        assertThat(new TextWriter(WIDE).text(sheet(unsaid)))
+                .contains("not decided: overseas")
+                .doesNotContain("ADR 2025", "exemption applies");
+        assertThat(papers(unsaid)).extracting(Report::file).doesNotContain("dangerous-goods");
+        assertThat(papers(shipment("bl-1010", By.SEA))).extracting(Report::file).contains("dangerous-goods");
+        assertThat(papers(shipment("bl-2002", By.ROAD, "GB")))
+                .extracting(Report::file)
+                .contains("dangerous-goods");
+    }
+
     @Test
     void a_demo_order_reads_as_a_person_has_approved_it() {
         Approved.check("trades/shipping/bl-2001", text(shipment("bl-2001", By.ROAD, "GB")));
