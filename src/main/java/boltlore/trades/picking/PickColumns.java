@@ -1,7 +1,6 @@
 package boltlore.trades.picking;
 
 import boltlore.catalogue.Part;
-import boltlore.catalogue.Tracked;
 import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.TableSpec;
@@ -152,17 +151,6 @@ record PickColumns(int digits, boolean measured) {
 
     static <R> TableSpec<R> cautions(TableSpec<R> spec, int widest, Function<R, List<String>> codes) {
         return spec.text("caution", "Caution", widest, row -> PickingReport.beside(codes.apply(row)));
-    }
-
-    /** How many numbers are written down: one for each piece with a serial number, one for a lot. */
-    static int numbers(PickRow row) {
-        return row.part().tracked() == null
-                ? 0
-                : isLot(row) ? 1 : row.quantity().intValue();
-    }
-
-    static boolean isLot(PickRow row) {
-        return row.part().tracked() == Tracked.LOT;
     }
 
     private static @Nullable String ofPart(Handed what, Function<Part, String> fact) {

@@ -193,7 +193,7 @@ final class PickPages {
     }
 
     /** A line for each piece that has a serial number of its own, and for each part that has a lot. */
-    PageBuilder serials(List<PickRow> rows) {
+    PageBuilder serials(List<Numbered> rows) {
         PageBuilder page = titled("Serials", "Serial and lot numbers", "serial numbers");
         return Serials.on(page, rows).signatures("Picked by", "Second count by");
     }

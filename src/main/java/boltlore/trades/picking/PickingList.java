@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -60,6 +61,17 @@ public record PickingList(
                 .filter(row -> row.spares().signum() > 0)
                 .forEach(row -> spares.merge(row.part().number(), row.spares(), BigDecimal::add));
         return spares;
+    }
+
+    /** Parts with a number to write down, from bins, from coating and of extras that are ours to hand out. */
+    List<Numbered> numbered() {
+        Stream<Numbered> kit = Stream.concat(walk.stream(), fromCoating.stream().map(CoatedRow::row))
+                .map(row -> new Numbered(row.part(), row.quantity()));
+        Stream<Numbered> outside = extras.stream()
+                .filter(row -> row.part() != null && !row.extra().suppliedByCustomer())
+                .map(row -> new Numbered(
+                        Objects.requireNonNull(row.part()), row.extra().quantity()));
+        return Stream.concat(kit, outside).filter(each -> each.numbers() > 0).toList();
     }
 
     /** Whether some part may be picked in another's place. */

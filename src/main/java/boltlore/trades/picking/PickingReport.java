@@ -53,10 +53,7 @@ final class PickingReport {
         apart(report, list.extras(), pages::extras);
         apart(report, list.onHold(), pages::onHold);
         apart(report, kit.bill().reused().toList(), pages::reused);
-        apart(
-                report,
-                list.walk().stream().filter(row -> PickColumns.numbers(row) > 0).toList(),
-                pages::serials);
+        apart(report, list.numbered(), pages::serials);
         apart(report, list.bags(), pages::bags);
         pages.bagTables(list.bags()).forEach(report::data);
         return report.build();

@@ -7,9 +7,12 @@ import boltlore.report.Column;
 import boltlore.report.Phrases;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.trades.picking.Numbered;
+import boltlore.trades.picking.Numbered.Line;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Which parts lie in which crate and bag, and how many: whoever receives or inspects the crates reads nothing else. */
 final class PackedParts {
@@ -75,31 +78,64 @@ final class PackedParts {
                 .code("finish-id", lying -> goods(lying.packed()).finish());
     }
 
-    /** Whether any part has a number of its own. */
-    boolean isNumbered() {
-        return !numbered().isEmpty();
-    }
-
-    /** A box for the number of each part that has one. */
-    TableBuilder numbers() {
-        return TableSpec.<Packed>named("numbers")
-                .text("part", phrases.say("part"), 12, this::number)
-                .text("name", phrases.say("name"), 22, this::named)
-                .quantity("quantity", phrases.say("count"), "", Packed::quantity)
-                .box(Column.blank("serial", phrases.say("serial")).atMost(26))
-                .of(numbered())
-                .inPairs();
-    }
-
-    private List<Packed> numbered() {
-        return shipment.crates().stream()
+    /** A box for the number of each piece that has one of its own, as stores write it down: two in a line, parts with one apart. */
+    List<TableBuilder> numbers() {
+        Map<Boolean, List<Line>> lines = shipment.crates().stream()
                 .flatMap(crate -> crate.packed().stream())
-                .filter(packed -> tracked(packed.goods().part()))
+                .flatMap(PackedParts::numbered)
+                .flatMap(Numbered::lines)
+                .collect(Collectors.partitioningBy(Line::isOne));
+        return Stream.of(ones().of(get(lines, true)).inPairs(), several().of(get(lines, false)))
+                .filter(table -> !table.build().rows().isEmpty())
                 .toList();
     }
 
-    private static boolean tracked(@Nullable Part part) {
-        return part != null && part.tracked() == Tracked.SERIAL;
+    private static List<Line> get(Map<Boolean, List<Line>> lines, boolean one) {
+        return lines.getOrDefault(one, List.of());
+    }
+
+    private static Stream<Numbered> numbered(Packed packed) {
+        Part part = packed.goods().part();
+        return part == null || part.tracked() != Tracked.SERIAL
+                ? Stream.empty()
+                : Stream.of(new Numbered(part, packed.quantity()));
+    }
+
+    private TableSpec<Line> ones() {
+        return TableSpec.<Line>named("numbers")
+                .text(
+                        "part",
+                        phrases.say("part"),
+                        12,
+                        line -> line.of().part().number().text())
+                .text(
+                        "name",
+                        phrases.say("name"),
+                        18,
+                        line -> line.of().part().name().in(words.language()))
+                .box(Column.blank("serial", phrases.say("serial")).atMost(22));
+    }
+
+    private TableSpec<Line> several() {
+        return TableSpec.<Line>named("serials")
+                .text(
+                        "part",
+                        phrases.say("part"),
+                        12,
+                        line -> line.of().part().number().text())
+                .text(
+                        "name",
+                        phrases.say("name"),
+                        26,
+                        line -> line.of().part().name().in(words.language()))
+                .text(
+                        "piece",
+                        phrases.say("piece"),
+                        12,
+                        line -> line.pieces() + " " + phrases.say("of") + " "
+                                + line.of().numbers())
+                .box(Column.blank("serial", phrases.say("serial")).atMost(24))
+                .box(Column.blank("second", phrases.say("second")).atMost(24));
     }
 
     /** Number, content, outer size and masses. */

@@ -51,8 +51,10 @@ final class PackingPage {
         PackedParts parts = new PackedParts(shipment, finishes, words);
         page.add(parts.byCrate());
         packing.rest(page);
-        if (parts.isNumbered()) {
-            page.heading(phrases.say("numbers")).add(parts.numbers());
+        List<TableBuilder> numbers = parts.numbers();
+        if (!numbers.isEmpty()) {
+            page.heading(phrases.say("numbers"));
+            numbers.forEach(page::add);
         }
         return page.add(new Signatures(List.of(phrases.say("packed"), phrases.say("received")), phrases.say("date")));
     }
@@ -127,10 +129,18 @@ final class PackingPage {
     /** What goes back in from the vehicle itself, and lies in no crate. */
     private TableBuilder reused(List<Item> reused) {
         return TableSpec.<Item>named("reused")
-                .text("part", phrases.say("part"), 16, item -> item.part().number().text())
+                .text(
+                        "part",
+                        phrases.say("part"),
+                        16,
+                        item -> item.part().number().text())
                 .text("name", phrases.say("name"), 40, item -> name(item.part()))
                 .quantity("quantity", phrases.say("quantity"), "", Item::quantity)
-                .text("unit", phrases.say("unit"), 8, item -> phrases.unit(item.part().unit(), item.quantity()))
+                .text(
+                        "unit",
+                        phrases.say("unit"),
+                        8,
+                        item -> phrases.unit(item.part().unit(), item.quantity()))
                 .text("inspect", phrases.say("inspect"), 60, item -> {
                     Wording inspect = item.part().upkeep().inspect();
                     return inspect == null ? "" : inspect.in(words.language());

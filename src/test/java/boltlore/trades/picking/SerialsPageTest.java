@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Tracked;
 import boltlore.findings.Findings;
+import boltlore.measure.PartNumber;
+import boltlore.order.Extra;
 import boltlore.report.Cell;
 import boltlore.report.Page;
 import boltlore.report.Report;
@@ -14,6 +16,7 @@ import boltlore.sketch.OrderSketch;
 import boltlore.sketch.PartSketch;
 import boltlore.sketch.PositionSketch;
 import boltlore.trades.KitInWork;
+import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -40,12 +43,39 @@ class SerialsPageTest {
         assertThat(sheet(null, "3").pages()).extracting(Page::name).doesNotContain("Serials");
     }
 
+    @Test
+    void what_comes_from_coating_or_stands_outside_the_kit_has_a_box_too() {
+        Catalogue catalogue = new CatalogueSketch()
+                .part(PartSketch.made("BX-1").coat("main", "0.1").tracked(Tracked.SERIAL))
+                .part(PartSketch.bought("HE-1").tracked(Tracked.SERIAL))
+                .part(PartSketch.bought("HE-2").tracked(Tracked.SERIAL))
+                .position(PositionSketch.at("box").line("box", "BX-1", "1"))
+                .draw();
+        KitInWork kit = SampleStores.kit(new OrderSketch(catalogue).extra(extra("HE-1", false), extra("HE-2", true)));
+        Table serials = PickingReport.compose(kit, PickingTrade.list(kit), Findings.NONE)
+                .page("Serials")
+                .tables()
+                .findFirst()
+                .orElseThrow();
+        assertThat(said(serials, "part"))
+                .as("the customer's own has no number of ours")
+                .containsExactly("BX-1", "HE-1");
+    }
+
+    private static Extra extra(String part, boolean byCustomer) {
+        return new Extra(new PartNumber(part), "", BigDecimal.ONE, "each", null, null, byCustomer, "Wanted.");
+    }
+
     private static List<String> pieces(Tracked tracked, String quantity) {
         Table serials =
                 sheet(tracked, quantity).page("Serials").tables().findFirst().orElseThrow();
         String said = serials.name().equals("numbers") ? "part" : "piece";
+        return said(serials, said);
+    }
+
+    private static List<String> said(Table serials, String column) {
         return serials.rows().stream()
-                .map(row -> ((Cell.Words) row.cells().get(serials.column(said))).text())
+                .map(row -> ((Cell.Words) row.cells().get(serials.column(column))).text())
                 .toList();
     }
 

@@ -2,11 +2,13 @@ package boltlore.trades.shipping;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.catalogue.Tracked;
 import boltlore.report.Cell;
 import boltlore.report.Report;
 import boltlore.report.Row;
 import boltlore.report.Table;
 import boltlore.report.text.TextWriter;
+import boltlore.sketch.PartSketch;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -24,11 +26,7 @@ class PackedPartsTest {
     }
 
     private static Table contents(Shipment shipment) {
-        return paper(shipment, "packing-list")
-                .tables()
-                .filter(table -> table.name().equals("crate-contents"))
-                .findFirst()
-                .orElseThrow();
+        return table(paper(shipment, "packing-list"), "crate-contents");
     }
 
     private static List<String> column(Table table, String key) {
@@ -60,6 +58,27 @@ class PackedPartsTest {
                 .startsWith("Crate 1 of 1")
                 .contains("Net 15 kg")
                 .contains("Gross ");
+    }
+
+    @Test
+    void leave_a_box_for_the_number_of_each_piece_that_has_one() {
+        Shipment shipment = new ShippedKit()
+                .part(PartSketch.bought("BM").tracked(Tracked.SERIAL), "", 3)
+                .part(PartSketch.bought("MO").tracked(Tracked.SERIAL), "", 1)
+                .part(PartSketch.bought("HO").tracked(Tracked.LOT), "", 3)
+                .shipment();
+        Report list = paper(shipment, "packing-list");
+        assertThat(column(table(list, "serials"), "piece")).containsExactly("1, 2 of 3", "3 of 3");
+        assertThat(column(table(list, "numbers"), "part"))
+                .as("a lot is the workshop's")
+                .containsExactly("MO");
+    }
+
+    private static Table table(Report report, String name) {
+        return report.tables()
+                .filter(table -> table.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** ADR 5.4.1.1.1 (f), note 1, and 1.1.3.6.3: mass times 3 for transport category 2; 9A is in column (5) of table A, both from memory. */
