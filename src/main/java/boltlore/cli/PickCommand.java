@@ -125,7 +125,7 @@ final class PickCommand extends BookGroup {
                 paramLabel = "QUANTITY",
                 converter = FrozenCommand.Amount.class,
                 description = "How much; all that is left without it.")
-        private BigDecimal quantity = BigDecimal.ZERO;
+        private @Nullable BigDecimal quantity;
 
         @Mixin
         private HeldSaid held = new HeldSaid();

@@ -14,7 +14,6 @@ import boltlore.catalogue.Tracked;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
-import boltlore.trades.picking.Units;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -82,13 +81,9 @@ final class GoodsIn {
 
     /** Lots and serial numbers as the part asks for them. */
     private static List<Fault> tracking(Part part, Arrival arrival) {
-        List<Fault> faults = new ArrayList<>();
         String subject = "part " + part.number();
         BigDecimal quantity = arrival.quantity();
-        boolean whole = quantity.stripTrailingZeros().scale() <= 0;
-        if (!whole && !Units.measured(part.unit())) {
-            faults.add(Fault.of(subject, Digits.plain(quantity) + " " + part.unit(), "whole pieces", ""));
-        }
+        List<Fault> faults = new ArrayList<>(StoresDesk.whole(part, quantity).faults());
         if (part.tracked() == Tracked.LOT && arrival.lot().isEmpty()) {
             faults.add(Fault.of(subject, "no lot", "the lot that stands on the goods", "Add --lot."));
         }

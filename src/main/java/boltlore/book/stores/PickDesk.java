@@ -149,7 +149,7 @@ public final class PickDesk {
 
     /** Says that the bin holds too little: all that is left of the line is missing. */
     public Outcome<Written<PickLine>> missing(KitInWork kit, String part, String finish, String reason) {
-        Taken asked = new Taken(part, finish, BigDecimal.ZERO, "", List.of(), "", "", "");
+        Taken asked = new Taken(part, finish, null, "", List.of(), "", "", "");
         return book.write(
                 by,
                 writing -> owed(writing, kit)
@@ -174,6 +174,13 @@ public final class PickDesk {
                                 + Digits.plain(all) + (reason.isBlank() ? ", without a reason" : ""),
                         "no more than that, and a reason",
                         "Add --reason."));
+            }
+            Part part = kit.catalogue().parts().get(new PartNumber(held.part()));
+            if (part != null && all.compareTo(quantity) != 0) {
+                List<Fault> parts = StoresDesk.whole(part, quantity).faults();
+                if (!parts.isEmpty()) {
+                    return Outcome.faulty(parts);
+                }
             }
             String instead = got.get(0).instead();
             BigDecimal left = quantity;

@@ -18,13 +18,17 @@ import boltlore.faults.Nearest;
 import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
+import boltlore.trades.picking.Units;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Goods in, counting, moving, scrapping, keeping for an order. Nothing is ever taken that is not there. */
 public final class StoresDesk {
@@ -88,7 +92,8 @@ public final class StoresDesk {
                     .map(Entry::happening)
                     .flatMap(StoresDesk::received)
                     .orElse(null);
-            if (wrong == null || takenBack(writing, wrong.held().part(), receipt)) {
+            if (wrong == null
+                    || takenBack(ofPart(writing, wrong.held().part())).contains(receipt)) {
                 return Outcome.faulty(Fault.of(subject, "no receipt that stands", "one that was not taken back", ""));
             }
             return there(writing, wrong.held(), wrong.quantity()).then(enough -> {
@@ -107,19 +112,28 @@ public final class StoresDesk {
                 : Optional.empty();
     }
 
-    private static boolean takenBack(Reading reading, String part, long receipt) {
-        return reading.journal().of(new Subject(StockHappening.WHAT, part)).stream()
-                .anyMatch(entry -> entry.happening() instanceof Outcome.Sound<Happening> sound
-                        && sound.value() instanceof StockHappening.Unreceived back
-                        && back.receipt() == receipt);
+    private static Set<Long> takenBack(List<Entry> ofPart) {
+        return ofPart.stream()
+                .flatMap(entry -> entry.happening() instanceof Outcome.Sound<Happening> sound
+                                && sound.value() instanceof StockHappening.Unreceived back
+                        ? Stream.of(back.receipt())
+                        : Stream.empty())
+                .collect(Collectors.toSet());
+    }
+
+    private static List<Entry> ofPart(Reading reading, String part) {
+        return reading.journal().of(new Subject(StockHappening.WHAT, part));
     }
 
     /** What came in of a part since then and was not taken back, with its entry, the last first. */
     public static List<Entry> receipts(Reading reading, String part, Instant since) {
-        List<Entry> all = new ArrayList<>(reading.journal().of(new Subject(StockHappening.WHAT, part)).stream()
+        List<Entry> lately = ofPart(reading, part).stream()
                 .filter(entry -> entry.stamp().at().isAfter(since))
+                .toList();
+        Set<Long> back = takenBack(lately);
+        List<Entry> all = new ArrayList<>(lately.stream()
+                .filter(entry -> !back.contains(entry.number()))
                 .filter(entry -> received(entry.happening()).isPresent())
-                .filter(entry -> !takenBack(reading, part, entry.number()))
                 .toList());
         Collections.reverse(all);
         return all;
@@ -127,7 +141,7 @@ public final class StoresDesk {
 
     /** Says how much lies there; what differs from the book needs a reason. */
     public Outcome<Written<StockHappening.Counted>> count(Held asked, BigDecimal counted, String reason) {
-        return known(asked)
+        return known(asked, counted)
                 .then(held -> book.write(by, writing -> {
                     BigDecimal booked = writing.stock().lying(held);
                     if (booked.compareTo(counted) != 0 && reason.isBlank()) {
@@ -145,7 +159,7 @@ public final class StoresDesk {
 
     /** Lays it into another bin. */
     public Outcome<Written<StockHappening.Moved>> move(Held asked, BigDecimal quantity, String to) {
-        return known(asked)
+        return known(asked, quantity)
                 .then(held -> book.write(
                         by,
                         writing -> there(writing, held, quantity).then(enough -> {
@@ -160,7 +174,7 @@ public final class StoresDesk {
         if (reason.isBlank()) {
             return Outcome.faulty(Fault.of("part " + asked.part(), "no reason", "why it is scrapped", "Add --reason."));
         }
-        return known(asked)
+        return known(asked, quantity)
                 .then(held -> book.write(
                         by,
                         writing -> there(writing, held, quantity).then(enough -> {
@@ -173,6 +187,7 @@ public final class StoresDesk {
     /** Keeps so much of a part for an order that is owed, as far as nobody else has it kept; 0 lets it go. */
     public Outcome<Written<StockHappening.Reserved>> reserve(String order, Held asked, BigDecimal quantity) {
         return part(catalogue, asked.part())
+                .then(part -> whole(part, quantity))
                 .then(part -> book.write(
                         by,
                         writing -> OrderDesk.standing(writing, order).then(standing -> {
@@ -226,10 +241,19 @@ public final class StoresDesk {
                 "Look with 'boltlore stock list'; if more lies there, 'boltlore stock count' says so.");
     }
 
-    /** In its own bin, where none is said. */
-    private Outcome<Held> known(Held asked) {
+    /** In its own bin, where none is said; faulty where so much is no whole number of what is counted in pieces. */
+    private Outcome<Held> known(Held asked, BigDecimal quantity) {
         return part(catalogue, asked.part())
+                .then(part -> whole(part, quantity))
                 .then(part -> Outcome.sound(asked.bin().isEmpty() ? asked.in(part.bin()) : asked));
+    }
+
+    /** Nothing that is counted in pieces is handed out, counted or thrown away in parts of one. */
+    static Outcome<Part> whole(Part part, BigDecimal quantity) {
+        return Units.measured(part.unit()) || quantity.stripTrailingZeros().scale() <= 0
+                ? Outcome.sound(part)
+                : Outcome.faulty(Fault.of(
+                        "part " + part.number(), Digits.plain(quantity) + " " + part.unit(), "whole pieces", ""));
     }
 
     /** The part of that number. */

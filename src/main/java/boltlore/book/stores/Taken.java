@@ -13,12 +13,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a picker has in the hand.
  *
  * @param part that is taken; where it stands in for another, that is named
- * @param quantity 0 for all that is left
+ * @param quantity above 0, or nothing for all that is left
  * @param bin where it is taken from; empty for wherever it lies
  * @param concession words or number under which another part may be taken; asked for unless the catalogue names it as an
  *     alternate
@@ -26,7 +27,7 @@ import java.util.stream.Collectors;
 public record Taken(
         String part,
         String finish,
-        BigDecimal quantity,
+        @Nullable BigDecimal quantity,
         String lot,
         List<String> serials,
         String bin,
@@ -69,22 +70,23 @@ public record Taken(
                     "Ask the engineer, and name the concession with --concession."));
         }
         BigDecimal some = wanted(line);
-        if (some.compareTo(line.left()) > 0 || some.signum() <= 0) {
+        boolean nothing = some.signum() <= 0 || (quantity != null && quantity.signum() <= 0);
+        if (some.compareTo(line.left()) > 0 || nothing) {
             return Outcome.faulty(Fault.of(
                     "order " + line.order(),
-                    Digits.plain(some) + " of " + line.key() + ", of which " + Digits.plain(line.left())
+                    Digits.plain(nothing && quantity != null ? quantity : some) + " of " + line.key() + ", of which " + Digits.plain(line.left())
                             + " are left to pick",
-                    "no more than that",
+                    nothing ? "a number above 0" : "no more than that",
                     ""));
         }
-        return Outcome.sound(line);
+        return StoresDesk.whole(line.part(), some).then(part -> Outcome.sound(line));
     }
 
     private BigDecimal wanted(PickLine line) {
         if (!serials.isEmpty()) {
             return BigDecimal.valueOf(serials.size());
         }
-        return quantity.signum() == 0 ? line.left() : quantity;
+        return quantity == null ? line.left() : quantity;
     }
 
     /** From which bins and lots it comes; faulty where that must be said, or too little lies there. */

@@ -89,7 +89,7 @@ public final class LinePages {
         Taken taken = new Taken(
                 other,
                 typed.line("finish", "Finish"),
-                typed.amountOrNone("quantity", "Quantity"),
+                PickPages.pieces(call, typed),
                 typed.line("lot", "Lot"),
                 typed.list("serial", "Serial number"),
                 typed.line("bin", "Bin"),

@@ -32,6 +32,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Picking orders together in walking order: typed, or with a scanner, which is a keyboard that ends with Enter. */
 public final class PickPages {
@@ -150,7 +151,7 @@ public final class PickPages {
         Taken taken = new Taken(
                 typed.text("part", "Part", TextShape.PART_NUMBER),
                 typed.line("finish", "Finish"),
-                typed.amountOrNone("quantity", "Quantity"),
+                pieces(call, typed),
                 typed.line("lot", "Lot"),
                 typed.list("serial", "Serial number"),
                 "",
@@ -159,6 +160,13 @@ public final class PickPages {
         List<String> orders = typed.texts("order", "Order", TextShape.ORDER_NAME);
         return onLine(
                 call, typed, pickPath(orders, call), this::list, (desk, kit) -> desk.take(kit, List.of(taken), ""));
+    }
+
+    /** How many the form says, above 0; nothing where it asks for serial numbers, which say it. */
+    static @Nullable BigDecimal pieces(Call call, Typed typed) {
+        boolean numbered =
+                call.all("quantity").isEmpty() ? !call.all("serial").isEmpty() : !call.said("serial").isEmpty();
+        return numbered && call.said("quantity").isEmpty() ? null : typed.amount("quantity", "Quantity");
     }
 
     /** All lines of one order that the page showed and that need no number of their own, as they stood there. */

@@ -18,6 +18,7 @@ import boltlore.trades.KitInWork;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What a scanner says at the bins: it is a keyboard that ends with Enter. */
 public final class ScanPages {
@@ -78,7 +79,7 @@ public final class ScanPages {
     private static Optional<Taken> fits(Reading reading, PickLine line, String code) {
         String part = line.part().number().text();
         if (part.equals(code)) {
-            return Optional.of(taken(line, BigDecimal.ZERO, "", List.of()));
+            return Optional.of(taken(line, null, "", List.of()));
         }
         return reading.stock().of(part).stream()
                 .filter(row -> row.held().finish().equals(line.finish()))
@@ -90,7 +91,7 @@ public final class ScanPages {
                         : taken(line, row.quantity().min(line.left()), code, List.of()));
     }
 
-    private static Taken taken(PickLine line, BigDecimal quantity, String lot, List<String> serials) {
+    private static Taken taken(PickLine line, @Nullable BigDecimal quantity, String lot, List<String> serials) {
         return new Taken(line.part().number().text(), line.finish(), quantity, lot, serials, "", "", "");
     }
 }

@@ -1,0 +1,145 @@
+package boltlore.book.stores;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.book.By;
+import boltlore.book.Held;
+import boltlore.book.OrderHappening;
+import boltlore.book.OrderState;
+import boltlore.book.db.Book;
+import boltlore.book.db.Place;
+import boltlore.book.db.Stock;
+import boltlore.book.stores.StoresDesk.Arrival;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.trades.KitInWork;
+import boltlore.trades.picking.SampleStores;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@DisplayName("The stores refuse")
+class StoresRefuseTest {
+
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 30);
+    private static final KitInWork KIT = SampleStores.kit(SampleStores.withAir());
+    private static final String ORDER = KIT.order().name();
+    private static final By KIM = new By(Instant.parse("2026-11-30T08:00:00Z"), TODAY, "stores", "Kim");
+
+    @TempDir
+    private Path folder;
+
+    private Book book;
+
+    @BeforeEach
+    void open() {
+        book = sound(Book.openOrBegin(new Place.InFile(folder.resolve("book.db"))));
+        sound(book.write(KIM, writing -> {
+            writing.add(
+                    new OrderHappening.Drafted(
+                            ORDER, "van", "P-9", "", null, new TreeMap<>(), writing.keep(new byte[] {1})),
+                    "");
+            writing.add(new OrderHappening.Moved(ORDER, OrderState.IN_WORK), "");
+            return Outcome.sound(true);
+        }));
+    }
+
+    @AfterEach
+    void close() {
+        book.close();
+    }
+
+    private StoresDesk stores() {
+        return new StoresDesk(book, KIM, SampleStores.CATALOGUE);
+    }
+
+    private PickDesk picking() {
+        return new PickDesk(book, KIM);
+    }
+
+    private Outcome<?> in(String part, String quantity, String lot, String bin, String... serials) {
+        return stores()
+                .receive(
+                        List.of(new Arrival(
+                                part, "", new BigDecimal(quantity), "", lot, List.of(serials), bin, false)),
+                        "");
+    }
+
+    private BigDecimal lying(String part) {
+        return book.read(reading ->
+                reading.stock().of(part).stream().map(Stock.Row::quantity).reduce(BigDecimal.ZERO, BigDecimal::add));
+    }
+
+    private static Taken taken(String part, String quantity) {
+        return new Taken(
+                part, "", quantity.isEmpty() ? null : new BigDecimal(quantity), "", List.of(), "", "", "");
+    }
+
+    private static Held held(String part, String lot) {
+        return new Held(part, "", lot, "", "");
+    }
+
+    private static String refused(Outcome<?> outcome) {
+        assertThat(outcome.faults()).isNotEmpty();
+        return String.join("; ", outcome.faults().stream().map(Fault::found).toList());
+    }
+
+    private static <T> T sound(Outcome<T> outcome) {
+        assertThat(outcome.faults()).isEmpty();
+        return ((Outcome.Sound<T>) outcome).value();
+    }
+
+    @Test
+    @DisplayName("to hand out 0, which is not 'all that is left'")
+    void takenNothing() {
+        sound(in("FX-M8", "20", "", ""));
+        assertThat(refused(picking().take(KIT, List.of(taken("FX-M8", "0")), ""))).startsWith("0 of FX-M8");
+        assertThat(lying("FX-M8")).isEqualByComparingTo("20");
+        sound(picking().take(KIT, List.of(taken("FX-M8", "")), ""));
+        assertThat(lying("FX-M8")).isLessThan(new BigDecimal("20"));
+    }
+
+    @Test
+    @DisplayName("parts of a piece, however they are booked, but not half a metre of hose")
+    void partsOfPieces() {
+        sound(in("FX-M8", "20", "", ""));
+        sound(in("HO-16", "10", "L-1", ""));
+        Held bolts = held("FX-M8", "");
+        assertThat(refused(picking().take(KIT, List.of(taken("FX-M8", "4.5")), ""))).isEqualTo("4.5 each");
+        assertThat(refused(stores().scrap(bolts, new BigDecimal("0.5"), "bent"))).isEqualTo("0.5 each");
+        assertThat(refused(stores().count(bolts, new BigDecimal("2.5"), "seen"))).isEqualTo("2.5 each");
+        assertThat(refused(stores().move(bolts, new BigDecimal("1.5"), "F-09"))).isEqualTo("1.5 each");
+        assertThat(refused(stores().reserve(ORDER, bolts, new BigDecimal("1.5")))).isEqualTo("1.5 each");
+        sound(picking().take(KIT, List.of(taken("FX-M8", "4.000")), ""));
+        assertThat(refused(picking().back(KIT, bolts, new BigDecimal("0.5"), "too many"))).isEqualTo("0.5 each");
+        sound(stores().scrap(held("HO-16", "L-1"), new BigDecimal("0.5"), "torn"));
+        assertThat(lying("FX-M8")).isEqualByComparingTo("16");
+        assertThat(lying("HO-16")).isEqualByComparingTo("9.5");
+    }
+
+    @Test
+    @DisplayName("nothing slowly: what came in lately of a part with many serial numbers is told at once")
+    void manySerials() {
+        sound(in("CO-1", "600", "", "", IntStream.range(0, 600).mapToObj(i -> "S-" + i).toArray(String[]::new)));
+        long from = System.nanoTime();
+        Instant since = KIM.at().minusSeconds(1);
+        assertThat(book.read(reading -> StoresDesk.receipts(reading, "CO-1", since)).size()).isEqualTo(600);
+        assertThat(Duration.ofNanos(System.nanoTime() - from)).isLessThan(Duration.ofSeconds(2));
+        long last = book.read(reading -> StoresDesk.receipts(reading, "CO-1", since).get(0).number());
+        sound(stores().unreceive(last, "not ours"));
+        assertThat(book.read(reading -> StoresDesk.receipts(reading, "CO-1", since)).size()).isEqualTo(599);
+        assertThat(refused(stores().unreceive(last, "not ours"))).isEqualTo("no receipt that stands");
+    }
+}
