@@ -40,10 +40,11 @@ public final class BrakingTrade extends Trade {
     private static final BigDecimal HALF = BigDecimal.valueOf(50);
 
     /**
-     * Full strokes with no further energy after which a fifth must still give secondary braking: Directive 71/320/EEC, Annex I
-     * (warning of low stored energy), after a public parallel text; its clause is from memory 2.2.1.13.
+     * Full strokes with no further energy after which secondary braking must still be reached where a vacuum pump is the source,
+     * as it is in every conversion: Directive 71/320/EEC, Annex IV, B, 1.2.1, and UN Regulation 13, Annex 7, B, both from memory
+     * and so written as the workshop's own value; where the engine is the source four will do.
      */
-    static final int LEAST_APPLICATIONS = 4;
+    static final int LEAST_APPLICATIONS = 8;
 
     /**
      * What can be said of one kit's brakes.
