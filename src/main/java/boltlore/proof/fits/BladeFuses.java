@@ -1,6 +1,7 @@
 package boltlore.proof.fits;
 
 import boltlore.catalogue.Condition;
+import boltlore.catalogue.Electrics;
 import boltlore.catalogue.FusedCircuit;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Need;
@@ -28,7 +29,11 @@ final class BladeFuses {
         this.kit = kit;
     }
 
+    /** None of a family that says nothing of its electrics: charging tells that nothing could be judged. */
     static List<FitFinding.Possible> findings(KitView kit) {
+        if (kit.family().electrics().equals(Electrics.NONE)) {
+            return List.of();
+        }
         BladeFuses fuses = new BladeFuses(kit);
         kit.family().electrics().circuits().forEach(fuses::circuit);
         kit.family().lines().forEach(fuses::line);

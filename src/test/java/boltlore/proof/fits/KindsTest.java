@@ -88,7 +88,7 @@ class KindsTest {
                 delimiter = '|',
                 value = {
                     "common-climate | \"cautions\": [\"pressure\"] | part AC-HS: kind of part without its caution",
-                    "stook-bed | \"cautions\": [\"pressure\"] | part ST-TIP-HOSE: kind of part without its caution"
+                    "stook-bed | \"cautions\": [\"hydraulic-oil\"] | part ST-TIP-HOSE: kind of part without its caution"
                 })
         void keeps_its_caution(String file, String caution, String found) {
             assertThat(demo().inPart(file, caution, "\"cautions\": []").remarked())
