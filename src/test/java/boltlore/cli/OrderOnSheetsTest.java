@@ -30,15 +30,13 @@ class OrderOnSheetsTest {
     private static String sheet(String name) throws IOException {
         Path folder = out.resolve("BL-1012");
         int slash = name.lastIndexOf('/') + 1;
-        return Files.readString(folder.resolve(name.substring(0, slash))
-                .resolve("json")
-                .resolve(name.substring(slash) + ".json"));
+        return Files.readString(
+                folder.resolve(name.substring(0, slash)).resolve("json").resolve(name.substring(slash) + ".json"));
     }
 
     @ParameterizedTest
     @ValueSource(
-            strings = {
-                "bill", "cutting-list", "job-cards", "powder-coat-batch", "weight-statement", "end-of-line-test"
+            strings = {"bill", "cutting-list", "job-cards", "powder-coat-batch", "weight-statement", "end-of-line-test"
             })
     void its_note_stands_wherever_somebody_of_the_house_works_by_it(String name) throws IOException {
         assertThat(sheet(name)).contains(NOTE);

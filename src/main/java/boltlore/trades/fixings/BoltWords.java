@@ -81,7 +81,8 @@ record BoltWords(Phrases phrases, String language) {
         }
         return Stream.of(
                         Optional.of("threads"),
-                        Optional.of("lockFriction").filter(key -> any(here, joint -> joint.fixing().threadLock() != null)),
+                        Optional.of("lockFriction")
+                                .filter(key -> any(here, joint -> joint.fixing().threadLock() != null)),
                         Optional.of("runningTorque").filter(key -> any(here, joint -> joint.prevailingNm() != null)))
                 .flatMap(Optional::stream)
                 .map(phrases::say)

@@ -184,12 +184,13 @@ class FitterCardsTest {
     })
     void what_a_row_cannot_say_of_tightening_stands_once_on_the_card(
             String order, String running, String threads, String lock, String terminals) {
-        assertThat(stages(order)).anySatisfy(page -> assertThat(words(page.blocks()).replace(",", ""))
-                .containsOnlyOnce(running)
-                .containsOnlyOnce(threads)
-                .containsOnlyOnce(lock));
-        assertThat(cards(order).pages()).anySatisfy(page -> assertThat(words(page.blocks()))
-                .contains(terminals));
+        assertThat(stages(order))
+                .anySatisfy(page -> assertThat(words(page.blocks()).replace(",", ""))
+                        .containsOnlyOnce(running)
+                        .containsOnlyOnce(threads)
+                        .containsOnlyOnce(lock));
+        assertThat(cards(order).pages())
+                .anySatisfy(page -> assertThat(words(page.blocks())).contains(terminals));
     }
 
     @Test
