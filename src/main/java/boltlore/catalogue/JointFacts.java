@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param tighteningFactor greatest over least preload of the tool, or null where it is a torque wrench
  * @param slip what shears the joint, or null
  * @param bearing what may bear under the heads, or null
- * @param securedBy what keeps its bolts from coming loose where neither thread lock nor nut does, in words, or empty
+ * @param securedBy what keeps its bolts from coming loose where neither thread lock nor nut does, or null
  * @param stages how its bolts are tightened one after the other, or null where it is in one go and in any order
  */
 public record JointFacts(
@@ -36,7 +36,7 @@ public record JointFacts(
         @Nullable Slip slip,
         @Nullable Bearing bearing,
         @Nullable Stages stages,
-        String securedBy) {
+        @Nullable Wording securedBy) {
 
     /** Of which nothing else keeps the bolts from coming loose. */
     public JointFacts(
@@ -65,7 +65,7 @@ public record JointFacts(
                 slip,
                 bearing,
                 stages,
-                "");
+                null);
     }
 
     /** Tightened in one go. */

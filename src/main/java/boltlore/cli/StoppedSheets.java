@@ -25,7 +25,7 @@ final class StoppedSheets {
     boolean any() {
         return each.values().stream()
                 .flatMap(trades -> trades.stops(trade))
-                .anyMatch(finding -> !finding.kind().room().equals("ship"));
+                .anyMatch(finding -> !KitTrades.ofShipping(finding));
     }
 
     /**
@@ -42,7 +42,9 @@ final class StoppedSheets {
                 .filter(name -> order.isEmpty() || name.equals(order))
                 .flatMap(name -> others(name).map(finding -> new Stop(order.isEmpty() ? name : "", finding)));
         List<Stop> stops = Stream.concat(own, others).toList();
-        return result.each(report -> StopsAtHead.on(report, stops), report -> StopsAtHead.forCustomers(report, stops));
+        return result.each(
+                report -> StopsAtHead.on(report, stops),
+                report -> StopsAtHead.forCustomers(report, KitTrades.unsent(report, stops)));
     }
 
     private Stream<Finding> others(String name) {

@@ -62,6 +62,8 @@ class StoppedSheetsTest {
                         .contains(CODE)
                         .containsPattern(
                                 "the front axle carries|die Vorderachse trägt|l'essieu avant porte|essieu avant"));
+        Path quotation = out.resolve("BL-1003/customer/json/quotation.json");
+        assertThat(Files.readString(quotation)).contains(CODE);
     }
 
     @Test

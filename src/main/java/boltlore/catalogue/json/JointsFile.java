@@ -46,7 +46,7 @@ final class JointsFile {
                 reader.findObject("slip", JointsFile::slip).orElse(null),
                 reader.findObject("bearing", JointsFile::bearing).orElse(null),
                 stages.read(reader),
-                reader.findText("securedBy", TextShape.LINE).orElse(""));
+                reading.findWording(reader, "securedBy").orElse(null));
         StagesReading.agree(joint, reader);
         return reading.sources().put(joint, reader.spot());
     }

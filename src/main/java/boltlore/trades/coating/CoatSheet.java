@@ -177,10 +177,13 @@ final class CoatSheet {
         if (orders.size() > ORDERS_NAMED) {
             return head.say("orders", "Orders", orders.size() + ", see the page 'Orders'");
         }
-        orders.forEach(order -> head.say(
-                "order-" + order.order().name(),
-                "Order " + order.order().name(),
-                "coated and in store by " + CoatWords.day(order.needBy())));
+        orders.forEach(order -> {
+            String name = order.order().name();
+            head.say("order-" + name, "Order " + name, "coated and in store by " + CoatWords.day(order.needBy()));
+            if (!order.order().notes().isEmpty()) {
+                head.say("notes-" + name, "Notes on " + name, order.order().notes());
+            }
+        });
         return head;
     }
 

@@ -159,6 +159,9 @@ final class CuttingReport {
         for (Order order : plan.orders()) {
             String due = order.due() == null ? "no date set" : "due " + order.due();
             head.say("order-" + order.name(), "Order " + order.name(), due);
+            if (!order.notes().isEmpty()) {
+                head.say("notes-" + order.name(), "Notes on " + order.name(), order.notes());
+            }
         }
         return head;
     }

@@ -108,7 +108,10 @@ final class BagCards {
             says.add(called(bags.get(i)));
         }
         return new Drawing(
-                ON_ROW * WIDTH_MM + GAP_MM, HEIGHT_MM, phrases.say("bagCards") + ": " + String.join(", ", says), marks);
+                ON_ROW * WIDTH_MM + GAP_MM,
+                HEIGHT_MM,
+                phrases.say("fits", phrases.say("bagCards"), String.join(", ", says)),
+                marks);
     }
 
     private String called(Bag bag) {

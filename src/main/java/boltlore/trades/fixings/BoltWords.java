@@ -6,9 +6,11 @@ import boltlore.measure.Digits;
 import boltlore.measure.Wording;
 import boltlore.report.Phrases;
 import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /** Bolts and their torques for people who fit them, in one language. */
 record BoltWords(Phrases phrases, String language) {
@@ -26,7 +28,7 @@ record BoltWords(Phrases phrases, String language) {
     /** '4 × M8 × 25, 8.8 (FX-M8X25); 4 × Flat washer M8 (FX-W8)'. */
     String bolts(BoltedJoint joint) {
         String with = joint.with().stream()
-                .map(each -> "; " + Digits.plain(each.quantity()) + " × "
+                .map(each -> phrases.say("next") + Digits.plain(each.quantity()) + " × "
                         + each.part().name().in(language) + " (" + each.part().number() + ")")
                 .collect(Collectors.joining());
         return Digits.plain(joint.quantity()) + " × " + size(joint) + " ("
@@ -55,14 +57,40 @@ record BoltWords(Phrases phrases, String language) {
     String how(BoltedJoint joint) {
         return Stream.of(
                         joint.stages().map(this::stages).orElse(""),
-                        lock(joint.fixing().threadLock()),
+                        secured(joint),
                         joint.safety() ? phrases.say("toSign") : "")
                 .filter(says -> !says.isEmpty())
-                .collect(Collectors.joining("; "));
+                .collect(Collectors.joining(phrases.say("next")));
     }
 
-    private String lock(@Nullable Wording threadLock) {
-        return threadLock == null ? "" : phrases.say("threadLock", threadLock.in(language));
+    /** Thread lock, or what the joint's own data names; a self-locking nut stands among its washers. */
+    private String secured(BoltedJoint joint) {
+        Wording threadLock = joint.fixing().threadLock();
+        return threadLock != null
+                ? phrases.say("threadLock", threadLock.in(language))
+                : joint.otherwiseSecured()
+                        .filter(says -> joint.prevailingNm() == null)
+                        .map(says -> says.in(language))
+                        .orElse("");
+    }
+
+    /** What a bolt needs that no row of a card says: how a wrench is set, what the friction of a torque stands for. */
+    List<String> explained(List<BoltedJoint> here) {
+        if (here.isEmpty()) {
+            return List.of();
+        }
+        return Stream.of(
+                        Optional.of("threads"),
+                        Optional.of("lockFriction")
+                                .filter(key -> any(here, joint -> joint.fixing().threadLock() != null)),
+                        Optional.of("runningTorque").filter(key -> any(here, joint -> joint.prevailingNm() != null)))
+                .flatMap(Optional::stream)
+                .map(phrases::say)
+                .toList();
+    }
+
+    private static boolean any(List<BoltedJoint> joints, Predicate<BoltedJoint> is) {
+        return joints.stream().anyMatch(is);
     }
 
     String newtonMetres(BigDecimal torqueNm) {
@@ -80,6 +108,6 @@ record BoltWords(Phrases phrases, String language) {
         String sequence = stages.sequence().stream().map(String::valueOf).collect(Collectors.joining("-"));
         String order = stages.order() == null ? sequence : stages.order().in(language);
         return phrases.say("inStages", torques + angles(stages))
-                + (order.isEmpty() ? "" : "; " + phrases.say("inOrder", order));
+                + (order.isEmpty() ? "" : phrases.say("next") + phrases.say("inOrder", order));
     }
 }

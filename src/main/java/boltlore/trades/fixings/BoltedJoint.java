@@ -109,7 +109,12 @@ public record BoltedJoint(
         }
         return prevailingNm() != null
                 ? "by the self-locking nut, new each time"
-                : facts == null ? "" : facts.securedBy();
+                : otherwiseSecured().map(Wording::english).orElse("");
+    }
+
+    /** What joints.json says keeps it from coming loose. */
+    Optional<Wording> otherwiseSecured() {
+        return Optional.ofNullable(facts).map(JointFacts::securedBy);
     }
 
     /** The highest that the wrench is set to in Nm: the torque, and on top what the self-locking thread takes. */

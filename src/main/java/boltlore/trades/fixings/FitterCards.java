@@ -27,6 +27,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -39,10 +40,12 @@ final class FitterCards {
 
     static final String FILE = "fitters-cards";
 
+    private static final Set<String> PORTS = Set.of("plus", "minus", "in", "out", "dc", "body", "converter");
+
     /**
      * A row of a card: a position with what is fitted there, and one of its joints.
      *
-     * @param fits empty in all but a position's first row
+     * @param fits empty in all but a position's first row; of a lug what it ends
      * @param joint null where nothing is bolted
      * @param terminal a lug of it on a stud, or null
      * @param live whether it is a high-voltage cable or what its ends are made of
@@ -131,6 +134,10 @@ final class FitterCards {
         new CardCautions(kit, joints, phrases).on(page, positions);
         if (!positions.isEmpty()) {
             page.add(rows(positions));
+            words.explained(joints.stream()
+                            .filter(joint -> positions.containsKey(joint.position()))
+                            .toList())
+                    .forEach(page::note);
         }
         held.on(page, stage);
         documents(page, positions);
@@ -173,7 +180,7 @@ final class FitterCards {
             }
             terminals.stream()
                     .filter(terminal -> terminal.lugAt().equals(position.name()))
-                    .forEach(terminal -> spec.add(table, "", new Row(position, "", null, terminal, false)));
+                    .forEach(terminal -> spec.add(table, "", new Row(position, lug(terminal), null, terminal, false)));
         });
         return table;
     }
@@ -196,8 +203,17 @@ final class FitterCards {
                         "terminal",
                         terminal.stud().designation(),
                         terminal.device().in(language),
-                        terminal.port())
+                        port(terminal.port()))
                 : row.joint() == null ? null : words.bolts(row.joint());
+    }
+
+    private String lug(Terminal terminal) {
+        return phrases.say("lug", terminal.lug().in(language));
+    }
+
+    /** Words of the trade in the card's language; any other name as its data give it. */
+    private String port(String name) {
+        return PORTS.contains(name) ? phrases.say("port." + name) : name;
     }
 
     private @Nullable String how(Row row) {
@@ -208,6 +224,9 @@ final class FitterCards {
 
     private @Nullable String bag(Row row) {
         String bag = row.position().bag();
+        if (row.terminal() != null) {
+            return phrases.say("noBag");
+        }
         return row.fits().isEmpty() || bag.isEmpty()
                 ? null
                 : kit.catalogue().shipping().bagSays(bag, kit.workshop(), language);
@@ -218,9 +237,9 @@ final class FitterCards {
         String parts = items.stream()
                 .filter(item -> item.origin() instanceof Origin.OwnLine || !isFixing(item))
                 .map(this::one)
-                .collect(Collectors.joining("; "));
+                .collect(Collectors.joining(phrases.say("next")));
         String says = position.says().in(language);
-        return parts.isEmpty() ? says : says + ": " + parts;
+        return parts.isEmpty() ? says : phrases.say("fits", says, parts);
     }
 
     private boolean isFixing(Item item) {
@@ -253,7 +272,7 @@ final class FitterCards {
                 .distinct()
                 .toList();
         if (!says.isEmpty()) {
-            page.heading(phrases.say("documents")).note("documents", String.join("; ", says) + ".");
+            page.heading(phrases.say("documents")).note("documents", String.join(phrases.say("next"), says) + ".");
         }
     }
 }

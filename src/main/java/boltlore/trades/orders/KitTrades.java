@@ -16,6 +16,7 @@ import boltlore.trades.KitFinding;
 import boltlore.trades.KitInWork;
 import boltlore.trades.Trade;
 import boltlore.trades.TradeResult;
+import boltlore.trades.costing.sheets.QuotationSheet;
 import boltlore.trades.shipping.ShippingTrade;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -85,7 +86,19 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
 
     /** A report that leaves the house, with a line that says whether it may, and nothing of why. */
     public Report headedForCustomers(Report report) {
-        return StopsAtHead.forCustomers(report, lines(""));
+        return StopsAtHead.forCustomers(report, unsent(report, lines("")));
+    }
+
+    /** Of these stops those that keep the report in the house: a quotation asks what shipping alone still waits for. */
+    public static List<StopsAtHead.Stop> unsent(Report report, List<StopsAtHead.Stop> stops) {
+        return stops.stream()
+                .filter(stop -> !report.file().equals(QuotationSheet.FILE) || !ofShipping(stop.finding()))
+                .toList();
+    }
+
+    /** Whether only the shipping waits for it. */
+    public static boolean ofShipping(Finding finding) {
+        return finding.kind().room().equals(ShippingTrade.NAME);
     }
 
     private List<StopsAtHead.Stop> lines(String trade) {

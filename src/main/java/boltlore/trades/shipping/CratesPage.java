@@ -132,7 +132,9 @@ final class CratesPage {
                 .say("net", "Net", KG, shipment.netKg())
                 .say("gross", "Gross", KG, shipment.grossKg())
                 .say("volume", "Outer volume", M3, shipment.outerLitres().divide(LITRES_IN_M3));
-        return route.by() == By.ROAD && !shipment.overseas() && !shipment.dangerous().isEmpty()
+        return route.by() == By.ROAD
+                        && !shipment.overseas()
+                        && !shipment.dangerous().isEmpty()
                 ? says.say(
                         "points",
                         "ADR points, vehicle",

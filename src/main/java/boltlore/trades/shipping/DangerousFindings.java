@@ -36,7 +36,9 @@ final class DangerousFindings {
         goods.forEach(each -> hidden(each).ifPresent(findings::add));
         shipment.dangerous().forEach(each -> entry(each).ifPresent(findings::add));
         goods.forEach(each -> incomplete(each).ifPresent(findings::add));
-        if (shipment.route().by() == By.ROAD && !shipment.overseas() && !shipment.dangerous().isEmpty()) {
+        if (shipment.route().by() == By.ROAD
+                && !shipment.overseas()
+                && !shipment.dangerous().isEmpty()) {
             findings.add(points(together));
         }
         return findings;

@@ -42,7 +42,9 @@ public record Route(By by, List<String> to, boolean leavesNow) {
 
     /** Whether lorries do not reach a country on the way, so that the rules of the road are not the ones to go by. */
     public boolean overseas(Shipping shipping) {
-        return by == By.ROAD && !shipping.byRoad().isEmpty() && !shipping.byRoad().containsAll(beyond(shipping));
+        return by == By.ROAD
+                && !shipping.byRoad().isEmpty()
+                && !shipping.byRoad().containsAll(beyond(shipping));
     }
 
     private List<String> beyond(Shipping shipping) {

@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 /** Orders in their crates, with drafts of the papers that they travel with. */
 public final class ShippingTrade extends Trade {
 
-    static final String NAME = "ship";
+    public static final String NAME = "ship";
 
     /** Name of the file that says what lies in which crate. */
     public static final String PACKING_LIST = "packing-list";

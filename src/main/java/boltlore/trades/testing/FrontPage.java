@@ -42,24 +42,34 @@ final class FrontPage {
     static ParticularsBuilder particulars(TestPlan plan, Workshop workshop, TestWords words) {
         Order order = plan.bill().order();
         String vehicle = order.choices().family().says().in(words.language());
-        return Particulars.named("order")
+        ParticularsBuilder says = Particulars.named("order")
                 .say("workshop", words.say("workshop"), workshop.name() + ", " + workshop.place())
                 .say("order", words.say("order"), order.name())
                 .say("customer", words.say("customer"), order.customer())
-                .say("vehicle", words.say("vehicle"), vehicle)
+                .say("vehicle", words.say("vehicle"), vehicle);
+        chassis(says, order, words)
                 .say("revision", words.say("revision"), plan.revision())
                 .say("tests", words.say("tests"), Long.toString(plan.rows().count()));
+        return order.notes().isEmpty() ? says : says.say("notes", words.say("notes"), order.notes());
     }
 
-    /** Order and vehicle alone. */
+    /** Order and vehicle with its chassis number alone. */
     static ParticularsBuilder brief(TestPlan plan, TestWords words) {
         Order order = plan.bill().order();
-        return Particulars.named("order")
+        ParticularsBuilder says = Particulars.named("order")
                 .say("order", words.say("order"), order.name() + ", " + order.customer())
                 .say(
                         "vehicle",
                         words.say("vehicle"),
                         order.choices().family().says().in(words.language()));
+        return chassis(says, order, words);
+    }
+
+    /** Its number, or a place to write it. */
+    private static ParticularsBuilder chassis(ParticularsBuilder says, Order order, TestWords words) {
+        return order.chassis().isEmpty()
+                ? says.leave("chassis", words.say("chassis"))
+                : says.say("chassis", words.say("chassis"), order.chassis());
     }
 
     private static TableBuilder groups(TestPlan plan, TestWords words) {

@@ -203,6 +203,15 @@ final class StatementPage {
     /** Who it is for, which vehicle, and its masses in short. */
     private static ParticularsBuilder head(Weighing weighing, KitInWork kit) {
         ParticularsBuilder says = KitReport.head(kit, "weights");
+        String chassisNumber = kit.order().chassis();
+        if (chassisNumber.isEmpty()) {
+            says.leave("chassis", "Chassis number");
+        } else {
+            says.say("chassis", "Chassis number", chassisNumber);
+        }
+        if (!kit.order().notes().isEmpty()) {
+            says.say("notes", "Notes on the order", kit.order().notes());
+        }
         OnAxles onAxles = weighing.onAxles();
         if (onAxles != null) {
             Chassis chassis = onAxles.chassis();

@@ -175,6 +175,49 @@ class FitterCardsTest {
         assertThat(bolts("fr").torque(joint)).isEqualTo("20 Nm, puis 90°");
     }
 
+    /** FAA AC 43.13-1B, 7-40: the running torque of a self-locking nut is measured and added. */
+    @ParameterizedTest
+    @CsvSource({
+        "bl-1001, Measure what it takes, neither oiled nor cleaned, changes the friction, nothing on faces that carry current",
+        "bl-1011, Messen was sie braucht, weder geölt noch gereinigt, ändert die Reibung, nichts auf stromführende Flächen",
+        "bl-1012, Mesurer ce qu, ni huilés ni nettoyés, change le frottement, rien sur les faces qui conduisent le courant"
+    })
+    void what_a_row_cannot_say_of_tightening_stands_once_on_the_card(
+            String order, String running, String threads, String lock, String terminals) {
+        assertThat(stages(order))
+                .anySatisfy(page -> assertThat(words(page.blocks()).replace(",", ""))
+                        .containsOnlyOnce(running)
+                        .containsOnlyOnce(threads)
+                        .containsOnlyOnce(lock));
+        assertThat(cards(order).pages())
+                .anySatisfy(page -> assertThat(words(page.blocks())).contains(terminals));
+    }
+
+    @Test
+    void a_joint_without_nut_or_thread_lock_explains_neither() {
+        assertThat(bolts("en").explained(List.of(Jointed.with("30").joint())))
+                .containsExactly("Torques hold for threads as delivered, neither oiled nor cleaned.");
+        assertThat(bolts("en").explained(List.of())).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "bl-1001, 'M8 stud: Contactor box', 'terminal minus', '[(]HV CB[0-9]+[)]: '",
+        "bl-1011, 'Bolzen M8: Schützkasten', 'Anschluss Minus', '\\bvon Schützkasten'",
+        "bl-1012, 'goujon M8\u00A0: Boîtier de contacteurs', 'borne moins', '[a-zé]: [0-9]'"
+    })
+    void a_stud_is_named_in_the_cards_language_beside_the_lug_that_goes_on_it(
+            String order, String stud, String port, String never) {
+        List<String> tables = cards(order).pages().stream()
+                .flatMap(page -> page.blocks().stream())
+                .filter(block -> block instanceof Table table && table.name().equals("card"))
+                .map(block -> words(List.of(block)))
+                .toList();
+        assertThat(tables)
+                .anySatisfy(says -> assertThat(says).contains(stud).contains(port))
+                .allSatisfy(says -> assertThat(says).doesNotContainPattern(never));
+    }
+
     @Test
     void high_voltage_cables_and_lugs_go_by_their_drawing_and_a_hose_says_nothing() {
         String floor = words(page("bl-1001", "Under the floor").blocks());

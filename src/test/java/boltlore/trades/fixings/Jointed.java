@@ -173,7 +173,7 @@ final class Jointed {
                 slip,
                 bearing,
                 stages,
-                securedBy);
+                securedBy.isEmpty() ? null : Wording.english(securedBy));
         List<BoltedJoint.Accompanying> under =
                 washers == null ? List.of(washer(fixing.thread(), quantity.intValueExact())) : washers;
         List<BoltedJoint.Accompanying> all =

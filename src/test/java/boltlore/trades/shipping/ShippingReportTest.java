@@ -313,7 +313,10 @@ class ShippingReportTest {
         void neither_of_a_part_nor_of_the_kit(String order) {
             String papers = written(order);
             // Sums of the papers are many: one may meet a cost by chance. Costs that got in would all be there.
-            assertThat(costs(order)).hasSizeGreaterThan(10).filteredOn(papers::contains).hasSizeLessThan(2);
+            assertThat(costs(order))
+                    .hasSizeGreaterThan(10)
+                    .filteredOn(papers::contains)
+                    .hasSizeLessThan(2);
         }
 
         @Test

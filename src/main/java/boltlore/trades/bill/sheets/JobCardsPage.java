@@ -7,9 +7,13 @@ import static boltlore.report.Formula.sum;
 import boltlore.catalogue.Cut;
 import boltlore.catalogue.Drawing;
 import boltlore.catalogue.Operation;
+import boltlore.catalogue.Workshop;
 import boltlore.measure.Digits;
+import boltlore.report.CautionNotes;
 import boltlore.report.Cell;
 import boltlore.report.Column;
+import boltlore.report.Look;
+import boltlore.report.Note;
 import boltlore.report.PageBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
@@ -17,7 +21,10 @@ import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.Job;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** How each part is made: what is cut, then operation by operation, with room to count and sign. */
@@ -31,12 +38,14 @@ final class JobCardsPage {
             @Nullable Operation operation,
             BigDecimal minutes) {}
 
+    private final CostedBill costed;
     private final OrderHead head;
     private final List<Job> jobs;
     private final MakingWords words;
     private final TableSpec<Step> spec = TableSpec.named("steps");
 
     JobCardsPage(CostedBill costed, OrderHead head, List<Job> jobs) {
+        this.costed = costed;
         this.head = head;
         this.jobs = jobs.stream().filter(JobCardsPage::has).toList();
         this.words = new MakingWords(costed.catalogue().materials());
@@ -80,10 +89,33 @@ final class JobCardsPage {
     }
 
     PageBuilder page() {
-        return head.page(PageNames.JOB_CARDS, "Job cards")
-                .print(head.portrait())
-                .add(table())
-                .frozen(1);
+        PageBuilder page = head.page(PageNames.JOB_CARDS, "Job cards").print(head.portrait());
+        String notes = costed.bill().order().notes();
+        if (!notes.isEmpty()) {
+            page.add(new Note(Look.NOTE, "notes", "Notes on the order", notes));
+        }
+        CautionNotes.add(page, cautions(), costed.catalogue().workshop(), "Caution", "en");
+        return page.add(table()).frozen(1);
+    }
+
+    /** What the parts bear, as on the page 'To make', and what stands on the cutting list for saws, beams and presses. */
+    private Set<String> cautions() {
+        Workshop workshop = costed.catalogue().workshop();
+        Set<String> codes = jobs.stream()
+                .flatMap(job -> job.part().cautions().stream())
+                .collect(Collectors.toCollection(TreeSet::new));
+        boolean bars = jobs.stream().anyMatch(job -> !job.part().making().cuts().isEmpty());
+        boolean blanks = jobs.stream().anyMatch(job -> job.part().making().blank() != null);
+        if (bars) {
+            codes.addAll(CautionNotes.alwaysOn(workshop, "cutting-bars"));
+        }
+        if (blanks) {
+            codes.addAll(CautionNotes.alwaysOn(workshop, "cutting-blanks"));
+        }
+        if (bars || blanks) {
+            codes.addAll(CautionNotes.alwaysOn(workshop, "cutting"));
+        }
+        return codes;
     }
 
     TableBuilder table() {
