@@ -147,12 +147,9 @@ final class KitRun {
         KitTrades trades = KitTrades.of(inWork, kit.misfits());
         List<SheetFile> always =
                 new ArrayList<>(SheetFormats.writeEach(OrderSheets.prepare(inWork, priced, trades, jobCards), html));
-        if (!all || !trades.packs()) {
-            SheetFormats.writeEach(List.of(OrderSheets.contents(inWork, trades)), html)
-                    .forEach(file -> always.add(file.under(TradeResult.FOR_CUSTOMERS)));
-        }
         trades.results().values().forEach(results -> always.addAll(files(results, TradeResult.Sheet::always)));
         List<SheetSet> sets = new ArrayList<>(List.of(new SheetSet("kit", of(kit), always, true)));
+        sets.add(new SheetSet("kit, what is packed", of(kit), packed(inWork, trades), true));
         if (all) {
             trades.results().forEach((trade, results) -> sets.add(set(kit, trade, results)));
         }
@@ -165,10 +162,26 @@ final class KitRun {
                 outcome.faults().isEmpty() ? exit : Exit.NOT_WRITTEN);
     }
 
+    /** The packing list where all sheets are written, else the contents list: each takes the other of an earlier run away. */
+    private List<SheetFile> packed(KitInWork inWork, KitTrades trades) {
+        if (all && trades.packs()) {
+            return trades.results().values().stream()
+                    .flatMap(results -> files(results, KitTrades::isPackingList).stream())
+                    .toList();
+        }
+        return SheetFormats.writeEach(List.of(OrderSheets.contents(inWork, trades)), html).stream()
+                .map(file -> file.under(TradeResult.FOR_CUSTOMERS))
+                .toList();
+    }
+
     /** What a trade could not make this time takes nothing away that it made before. */
     private SheetSet set(OrderKit kit, String trade, List<TradeResult> results) {
         boolean whole = results.stream().anyMatch(result -> !result.sheets().isEmpty());
-        return new SheetSet("kit --all, " + trade, of(kit), files(results, sheet -> !sheet.always()), whole);
+        return new SheetSet(
+                "kit --all, " + trade,
+                of(kit),
+                files(results, sheet -> !sheet.always() && !KitTrades.isPackingList(sheet)),
+                whole);
     }
 
     private static List<String> of(OrderKit kit) {

@@ -45,6 +45,35 @@ class KitCommandTest {
     }
 
     @Test
+    @DisplayName("leaves the contents list or the packing list with the customer, and not an older one of the two")
+    void leaves_one_list_of_what_is_packed() throws IOException {
+        Path order = ORDERS.resolve("bl-2001.json");
+        Path customer = out.resolve("BL-2001/customer");
+        Ran.boltlore("kit", order, "--out", out);
+        assertThat(customer.resolve("contents.xlsx")).exists();
+        Ran.boltlore("kit", "--all", order, "--out", out);
+        assertThat(customer.resolve("contents.xlsx")).doesNotExist();
+        assertThat(customer.resolve("packing-list.xlsx")).exists();
+        Ran.boltlore("kit", order, "--out", out);
+        assertThat(customer.resolve("contents.xlsx")).exists();
+        assertThat(customer.resolve("packing-list.xlsx")).doesNotExist();
+        assertThat(customer.resolve("dangerous-goods.xlsx"))
+                .as("what no other sheet replaces")
+                .exists();
+    }
+
+    @Test
+    @DisplayName("changed by hand, keeps the packing list")
+    void keeps_a_packing_list_that_somebody_wrote_in() throws IOException {
+        Path order = ORDERS.resolve("bl-2001.json");
+        Path list = out.resolve("BL-2001/customer/packing-list.xlsx");
+        Ran.boltlore("kit", "--all", order, "--out", out);
+        Files.writeString(list, "signed");
+        Ran.boltlore("kit", order, "--out", out);
+        assertThat(list).hasContent("signed");
+    }
+
+    @Test
     @DisplayName("writes the same bytes on every run")
     void writes_the_same_bytes_on_every_run() throws IOException {
         Path order = ORDERS.resolve("bl-1010.json");

@@ -2,7 +2,6 @@ package boltlore.report.xlsx;
 
 import boltlore.report.BarCharts;
 import boltlore.report.Block;
-import boltlore.report.Cell;
 import boltlore.report.Heading;
 import boltlore.report.Note;
 import boltlore.report.Particulars;
@@ -64,6 +63,9 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
     private static final double UNLED = 300;
     private static final double WITHIN_GROUP = 30;
     private static final double SPLIT = 200;
+    /** Rows of a group on another sheet of paper than its heading, which was to be said again where a first look broke it. */
+    private static final double UNSAID = 10_000;
+
     /** A sheet of paper that is left empty but for its first line: worth a break within a group, not a table's in two. */
     private static final double EMPTY = 300;
 
@@ -73,12 +75,6 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
         double wide = (landscape ? A4_LONG : A4_SHORT) - POINTS_PER_INCH * (LEFT + RIGHT);
         double high = (landscape ? A4_SHORT : A4_LONG) - POINTS_PER_INCH * (TOP + BOTTOM);
         return high * Math.max(1, page.grid().total() * CHARACTER / wide);
-    }
-
-    /** Whether a table may go on as another with the same headings: one with boxes for the pen that nothing refers to. */
-    static boolean splits(Table table) {
-        return table.columns().stream().anyMatch(column -> column.kind().form().isByHand())
-                && table.rows().stream().flatMap(row -> row.cells().stream()).noneMatch(Cell.Worked.class::isInstance);
     }
 
     /** The breaks of a page whose tables stand as they are. */
@@ -92,7 +88,7 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
                 page,
                 page.stretches().stream()
                         .flatMap(stretch -> stretch.block() instanceof Table table ? Stream.of(table) : Stream.empty())
-                        .filter(PageBreaks::splits)
+                        .filter(Divided::splits)
                         .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>()))));
     }
 
@@ -240,7 +236,10 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
                 boolean repeats = repeated.filter(each -> each.table().id().equals(table.id()))
                         .isPresent();
                 double headless = repeats ? 0 : splitting.contains(table) ? SPLIT : HEADLESS;
-                return headless + within(table.rows(), row - stretch.first() - 1);
+                double harm = headless + within(table.rows(), row - stretch.first() - 1);
+                boolean unsaid =
+                        harm == headless + WITHIN_GROUP && !splitting.contains(table) && Divided.hasGroups(table);
+                return unsaid ? harm + UNSAID : harm;
             }
             return stretch.block() instanceof BarCharts ? NEVER : TORN;
         }
@@ -284,6 +283,7 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
                 if (stretch.block() instanceof Table table && splitting.contains(table)) {
                     double headings = page.rows().get(stretch.first()).height();
                     Arrays.fill(above, stretch.first() + 1, stretch.last() + 1, headings);
+                    Divided.continueGroups(table, page, stretch.first() + 1, above);
                 }
             }
         }

@@ -93,10 +93,10 @@ final class PageLayout implements Block.Cases<Void> {
 
     private static LaidPage divided(Page page, String language, boolean small) {
         LaidPage whole = whole(page, language, small);
-        if (page.tables().noneMatch(PageBreaks::splits)) {
+        if (page.tables().noneMatch(Divided::splits)) {
             return whole;
         }
-        Page split = Divided.where(whole);
+        Page split = Divided.where(whole, language);
         return split.equals(page) ? whole : whole(split, language, small);
     }
 

@@ -180,8 +180,13 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
         return results.values().stream()
                 .flatMap(List::stream)
                 .flatMap(result -> result.sheets().stream())
-                .filter(sheet -> sheet.folder().equals(TradeResult.FOR_CUSTOMERS))
-                .anyMatch(sheet -> sheet.report().get().file().equals(ShippingTrade.PACKING_LIST));
+                .anyMatch(KitTrades::isPackingList);
+    }
+
+    /** Whether it says to the customer what lies in which crate. */
+    public static boolean isPackingList(TradeResult.Sheet sheet) {
+        return sheet.folder().equals(TradeResult.FOR_CUSTOMERS)
+                && sheet.report().get().file().equals(ShippingTrade.PACKING_LIST);
     }
 
     public boolean stops() {

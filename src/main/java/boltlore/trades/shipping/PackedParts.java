@@ -37,18 +37,27 @@ final class PackedParts {
         TableSpec<Lying> spec = spec();
         TableBuilder table = spec.empty().inPairs();
         for (Crate crate : shipment.crates()) {
-            String group = "crate-" + crate.number();
-            table.group(group, heading(shipment, crate, words));
-            String bag = crate.load().bag();
+            String bag = null;
             for (CrateLot lot : CrateLot.of(crate)) {
                 if (!lot.bag().equals(bag)) {
+                    table.group("crate-" + crate.number() + "-" + lot.bag(), heading(crate, lot.bag(), bag == null));
                     bag = lot.bag();
-                    table.group(group + "-" + bag, bag.isEmpty() ? phrases.say("loose") : words.bag(bag));
                 }
                 lot.packed().forEach(packed -> spec.add(table, "", new Lying(crate, packed)));
             }
         }
         return table;
+    }
+
+    /** The crate with its size and masses over what lies first in it, else with no more than its number and stage. */
+    private String heading(Crate crate, String bag, boolean first) {
+        String says = first
+                ? heading(shipment, crate, words)
+                : phrases.say("crate") + " " + crate.number() + " · " + words.of(crate.load());
+        if (bag.equals(crate.load().bag()) || bag.isEmpty() && first) {
+            return says;
+        }
+        return says + " · " + (bag.isEmpty() ? phrases.say("loose") : words.bag(bag));
     }
 
     private TableSpec<Lying> spec() {
@@ -170,9 +179,13 @@ final class PackedParts {
         return colour.isEmpty() ? name : name + ", " + colour;
     }
 
-    /** '12' of pieces, '3.6 m' of what is measured. */
+    /** '12' of pieces, '12 + 1' where all of them lie together with a spare, '3.6 m' of what is measured. */
     private String count(Packed packed) {
-        String number = phrases.number(packed.quantity());
+        Goods goods = packed.goods();
+        boolean spare = goods.spares().signum() > 0 && packed.quantity().compareTo(goods.packed()) == 0;
+        String number = spare
+                ? phrases.number(goods.quantity()) + " + " + phrases.number(goods.spares())
+                : phrases.number(packed.quantity());
         return isPiece(packed) ? number : number + " " + unit(packed);
     }
 

@@ -90,6 +90,9 @@ final class PackingPage {
     }
 
     private ParticularsBuilder masses(ParticularsBuilder says) {
+        if (shipment.order().placed() != null) {
+            says.say("placed", phrases.say("placed"), shipment.order().placed());
+        }
         if (shipment.order().due() != null) {
             says.say("due", phrases.say("due"), shipment.order().due());
         }

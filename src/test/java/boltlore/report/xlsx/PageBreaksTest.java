@@ -9,6 +9,8 @@ import boltlore.report.Table;
 import boltlore.report.TableBuilder;
 import boltlore.report.xlsx.LaidPage.LaidTable;
 import boltlore.report.xlsx.LaidPage.Stretch;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -113,6 +115,49 @@ class PageBreaksTest {
                         .filter(block ->
                                 block instanceof Table table && table.name().equals("list")))
                 .hasSize(1);
+    }
+
+    /** Whether its headings are repeated, or it is divided because another's are. */
+    @Test
+    void a_group_of_a_form_that_runs_over_is_headed_again_and_one_that_begins_there_is_not() {
+        assertThat(groups(Page.named("One").add(form(100)))).containsExactly("Crate 1", "Crate 1 (continued)");
+        assertThat(groups(Page.named("One").add(list("list", 100)).add(form(80))))
+                .containsExactly("Crate 1", "Crate 1 (continued)");
+        assertThat(groups(Page.named("One").add(form(60, 60)))).containsExactly("Crate 1", "Crate 2");
+    }
+
+    private static TableBuilder form(int... sizes) {
+        TableBuilder form = Table.named("form").columns(Column.text("a", "Part"), Column.tick("b", "OK"));
+        for (int crate = 1; crate <= sizes.length; crate++) {
+            form.group("crate-" + crate, "Crate " + crate);
+            for (int i = 0; i < sizes[crate - 1]; i++) {
+                form.row().put("a", "Part " + i);
+            }
+        }
+        return form;
+    }
+
+    private static List<String> groups(PageBuilder page) {
+        LaidPage laid = laid(page);
+        List<Integer> heads =
+                PageBreaks.of(laid).after().stream().map(row -> row + 1).toList();
+        List<String> groups = new ArrayList<>();
+        for (Stretch stretch : laid.stretches()) {
+            if (stretch.block() instanceof Table table) {
+                for (int i = 0; i < table.rows().size(); i++) {
+                    String words = table.rows().get(i).words();
+                    if (!words.isEmpty()) {
+                        groups.add(words);
+                    }
+                    boolean first =
+                            heads.contains(stretch.first() + 1 + i) || i == 0 && heads.contains(stretch.first());
+                    assertThat(first || !words.contains("continued"))
+                            .as("row %d", i)
+                            .isTrue();
+                }
+            }
+        }
+        return groups;
     }
 
     private static LaidPage laid(PageBuilder page) {

@@ -81,6 +81,32 @@ class PackedPartsTest {
                 .orElseThrow();
     }
 
+    @Test
+    void say_how_many_of_a_bag_are_spares() {
+        Shipment shipment = new ShippedKit()
+                .part(PartSketch.bolt("FX", "M8", null), "small", 12)
+                .part("A", "5", 12)
+                .shipment();
+        Table table = contents(shipment);
+        List<String> parts = column(table, "part");
+        assertThat(column(table, "count").get(parts.indexOf("FX"))).isEqualTo("12 + 1");
+        assertThat(column(table, "count").get(parts.indexOf("A"))).isEqualTo("12");
+    }
+
+    @Test
+    void name_the_crate_over_each_bag_in_it() {
+        Shipment shipment = new ShippedKit()
+                .part(PartSketch.bought("A").massKg("5"), "", 1)
+                .part(PartSketch.bought("B").massKg("5"), "small", 1)
+                .shipment();
+        assertThat(contents(shipment).rows().stream()
+                        .filter(row -> !row.isPlain())
+                        .map(Row::words))
+                .satisfiesExactly(
+                        first -> assertThat(first).startsWith("Crate 1 of 1").doesNotContain("small"),
+                        then -> assertThat(then).startsWith("Crate 1 · ").endsWith("small"));
+    }
+
     /** ADR 5.4.1.1.1 (f), note 1, and 1.1.3.6.3: mass times 3 for transport category 2; 9A is in column (5) of table A, both from memory. */
     @Test
     void give_quantity_and_calculated_value_of_each_transport_category_and_the_labels() {

@@ -2,6 +2,8 @@ package boltlore.trades.shipping;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.catalogue.SellingTerms;
+import boltlore.demo.Demo;
 import boltlore.order.Extra;
 import boltlore.trades.costing.quote.Quotation;
 import boltlore.trades.costing.quote.QuotedExtra;
@@ -9,6 +11,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -59,6 +62,26 @@ class SellingPriceTest {
         assertThat(SellingPrice.of(quotation("JPY", "0", "5000", "7"), List.of(extra("Rack")))
                         .total())
                 .isEqualByComparingTo("5007");
+    }
+
+    /** Lead-acid accumulators are 8507.10, lithium-ion ones 8507.60 (Harmonised System 2022, from memory). */
+    @Test
+    void is_shared_out_by_the_longest_code_that_fits() {
+        SellingTerms terms = new SellingTerms(
+                null, null, List.of(value("8507.10", "6.50"), value("8507", "75"), value("8544", "60")));
+        assertThat(CustomsMaker.perKg(terms, "8507.10")).isEqualTo("6.50");
+        assertThat(CustomsMaker.perKg(terms, "8507.60")).isEqualTo("75");
+    }
+
+    @Test
+    void of_a_demo_kit_tells_lead_acid_batteries_from_lithium_ones() {
+        SellingTerms terms = Objects.requireNonNull(Demo.catalogue().prices()).selling();
+        assertThat(CustomsMaker.perKg(terms, Tariff.LEAD_ACID.code()))
+                .isLessThan(CustomsMaker.perKg(terms, Tariff.LITHIUM_ION.code()));
+    }
+
+    private static SellingTerms.GoodsValue value(String hs, String perKg) {
+        return new SellingTerms.GoodsValue(hs, new BigDecimal(perKg));
     }
 
     @Test

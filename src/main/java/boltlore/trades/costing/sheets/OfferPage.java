@@ -127,7 +127,8 @@ final class OfferPage {
     private void party(ParticularsBuilder says, String key, Party party) {
         says.say(key, phrases.say(key), party.inLine());
         if (!party.taxNumber().isEmpty()) {
-            String called = phrases.say(party.hasVatNumber() ? "vatNumber" : "taxNumber");
+            String number = party.hasVatNumber() ? "vatNumber" : "taxNumber";
+            String called = phrases.say(key.equals("buyer") ? number + "Yours" : number);
             says.say(key + "-tax-number", called, party.taxNumber());
         }
     }

@@ -143,7 +143,7 @@ class PricingSheetsTest {
     @Test
     void a_number_of_the_union_or_of_great_britain_is_called_a_vat_number_and_another_a_tax_number() {
         assertThat(words(demo("bl-1001").quotation())).contains("VAT number").doesNotContain("Tax number");
-        assertThat(words(demo("bl-1005").quotation())).contains("VAT number GB000000000");
+        assertThat(words(demo("bl-1005").quotation())).contains("Your VAT number GB000000000");
         assertThat(words(demo("bl-1011").quotation())).contains("USt-IdNr.").doesNotContain("Steuernummer");
         assertThat(words(demo("bl-1012").quotation())).contains("N° de TVA").doesNotContain("Numéro fiscal");
     }
