@@ -14,6 +14,7 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import java.io.IOException;
+import java.net.BindException;
 import java.net.URI;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -152,6 +153,13 @@ final class DeskCommand extends BookCommand {
                 browse(server.address());
             }
             return rest.apply(new Begun(server, screen, asked));
+        } catch (BindException taken) {
+            return Outcome.faulty(Fault.of(
+                    "--port",
+                    "port " + access.port() + ", at which something else answers, or may",
+                    "a port that is free",
+                    "Another desk may be open there: go on in its browser page, or take another port; --port 0 takes one"
+                            + " that is free."));
         } catch (IOException e) {
             return Outcome.faulty(
                     Fault.of("--certificate", String.valueOf(e.getMessage()), "a certificate and its private key", ""));

@@ -98,6 +98,11 @@ final class RecallCommand extends BookCommand {
                     all.forEach(each -> screen.wrapped(0, line(reading, each)));
                     long kits = all.stream().map(Recalled::order).distinct().count();
                     screen.wrapped(0, kits == 1 ? "1 kit." : kits + " kits.");
+                    reading.asBuilt().inStores(asked).forEach(each -> screen.wrapped(0, "In no kit: " + each + "."));
+                    if (!part.isEmpty() && !reading.asBuilt().knowsPart(part)) {
+                        screen.wrapped(
+                                0, "No such part: no kit, store or purchase order of the book has '" + part + "'.");
+                    }
                 });
         return Outcome.sound(Exit.OK);
     }

@@ -93,6 +93,8 @@ class BarsInBookTest {
     @DisplayName("are taken from the rack first, and asked for no more once they are cut")
     void rack() throws IOException {
         assertThat(bars().get(TUBE).get("fromRack").asInt()).isZero();
+        assertThat(desk.refused("rack", "add", "R-1", TUBE, "99999999")).contains("the longest bar that is bought");
+        assertThat(desk.refused("rack", "add", "R-1", TUBE, "1.5")).contains("from where rests are kept");
         desk.done("rack", "add", "R-1", TUBE, "6000", "--heat", "H-1");
         assertThat(bars().get(TUBE).get("fromRack").asInt()).isEqualTo(1);
         assertThat(bars().get(TUBE).get("toBuy")).isNotEmpty();
@@ -102,6 +104,7 @@ class BarsInBookTest {
 
         desk.done("rack", "cut", EARLY, "--done");
         assertThat(bars()).isEmpty();
+        assertThat(desk.refused("rack", "cut", EARLY, "--done")).contains("was cut on");
         confirm(LATE, "2027-06-01");
         assertThat(bars().values())
                 .isNotEmpty()

@@ -4,16 +4,24 @@ import boltlore.book.BuiltHappening;
 import boltlore.book.BuiltNote;
 import boltlore.book.BuiltPart;
 import boltlore.book.BuiltReading;
+import boltlore.book.Held;
 import boltlore.book.OrderState;
 import boltlore.book.Recalled;
+import boltlore.json.JsonOut;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import org.jspecify.annotations.Nullable;
@@ -93,12 +101,74 @@ public final class AsBuilt {
                 .findOne();
     }
 
-    /** Orders of one vehicle, by number. */
+    /** Orders of one vehicle, by number: as it was built, or as the order says it. */
     public List<String> ofChassis(String chassis) {
-        return handle.createQuery("select order_name from vehicle where chassis = ? order by order_name")
-                .bind(0, chassis)
-                .mapTo(String.class)
-                .list();
+        SortedSet<String> orders =
+                new TreeSet<>(handle.createQuery("select order_name from vehicle where lower(chassis) = lower(?)")
+                        .bind(0, chassis)
+                        .mapTo(String.class)
+                        .list());
+        Pattern said = Pattern.compile(
+                "\"chassis\"\\s*:\\s*"
+                        + Pattern.quote(JsonOut.text(chassis).written().strip()),
+                Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+        Contents contents = new Contents(handle);
+        handle.createQuery("select name, draft from customer_order order by name")
+                .map((row, context) -> Map.entry(row.getString("name"), row.getString("draft")))
+                .list()
+                .forEach(order -> {
+                    String draft = new String(contents.of(order.getValue()), StandardCharsets.UTF_8);
+                    if (said.matcher(draft).find()) {
+                        orders.add(order.getKey());
+                    }
+                });
+        return List.copyOf(orders);
+    }
+
+    /**
+     * What of it is in no kit: lies in the stores, or came in with that serial number and lies nowhere that the book knows,
+     * because it is lost, scrapped or handed out. Of a revision or a drawing nobody writes that down.
+     */
+    public List<String> inStores(Asked asked) {
+        if (!asked.drawing().isEmpty()) {
+            return List.of();
+        }
+        List<String> found = new ArrayList<>();
+        new Stock(handle)
+                .all().stream()
+                        .filter(row -> fits(asked.part(), row.held().part())
+                                && fits(asked.serial(), row.held().serial())
+                                && fits(asked.lot(), row.held().lot())
+                                && fits(asked.heat(), row.held().lot()))
+                        .map(row -> row.quantity().toPlainString() + " of " + row.held())
+                        .forEach(found::add);
+        if (!asked.serial().isEmpty() && found.isEmpty()) {
+            handle
+                    .createQuery("select part, serial, purchase from received_serial where lower(serial) = lower(?)")
+                    .bind(0, asked.serial())
+                    .map((row, context) -> new Held(row.getString(1), "", "", row.getString(2), ""))
+                    .list()
+                    .stream()
+                    .filter(held -> fits(asked.part(), held.part()))
+                    .map(held -> held + ", which came in and lies there no more")
+                    .forEach(found::add);
+        }
+        return found;
+    }
+
+    private static boolean fits(String asked, String there) {
+        return asked.isEmpty() || asked.equalsIgnoreCase(there);
+    }
+
+    /** Whether any kit, store or purchase order of the book has that part, however it is written. */
+    public boolean knowsPart(String part) {
+        return Stream.of("kit_line", "stock", "built_part", "issued_part", "purchase_line")
+                .anyMatch(
+                        table -> handle.createQuery("select 1 from " + table + " where lower(part) = lower(?) limit 1")
+                                .bind(0, part)
+                                .mapTo(Integer.class)
+                                .findFirst()
+                                .isPresent());
     }
 
     /**
@@ -133,7 +203,7 @@ public final class AsBuilt {
                 + " join customer_order o on o.name = b.order_name left join vehicle v on v.order_name = b.order_name"
                 + " where 1 = 1");
         for (String column : List.of("part", "revision", "serial", "lot", "heat")) {
-            where.append(value(asked, column).isEmpty() ? "" : " and b." + column + " = :" + column);
+            where.append(value(asked, column).isEmpty() ? "" : " and lower(b." + column + ") = lower(:" + column + ")");
         }
         Query query = handle.createQuery(where.toString());
         for (String column : List.of("part", "revision", "serial", "lot", "heat")) {
@@ -158,7 +228,8 @@ public final class AsBuilt {
         }
         String column = asked.lot().isEmpty() ? "serial" : "lot";
         return handle.createQuery("with recursive inside (part, entry) as (select into_part, entry from built_in where "
-                        + column + " = :number and (:part = '' or part = :part) union select b.into_part, b.entry"
+                        + "lower(" + column
+                        + ") = lower(:number) and (:part = '' or lower(part) = lower(:part)) union select b.into_part, b.entry"
                         + " from built_in b join inside i on b.part = i.part and b.entry > i.entry)"
                         + " select distinct g.order_name, g.part, o.state, o.customer, v.chassis from issued_part g"
                         + " join inside i on i.part = g.part and i.entry < g.entry"
@@ -193,7 +264,7 @@ public final class AsBuilt {
                 + " l.part, l.revision, l.drawing, l.issue from kit_line l join customer_order o on o.kit = l.kit"
                 + " left join vehicle v on v.order_name = o.name where 1 = 1");
         for (String column : List.of("part", "revision", "drawing", "issue")) {
-            where.append(value(asked, column).isEmpty() ? "" : " and l." + column + " = :" + column);
+            where.append(value(asked, column).isEmpty() ? "" : " and lower(l." + column + ") = lower(:" + column + ")");
         }
         Query query = handle.createQuery(where.toString());
         for (String column : List.of("part", "revision", "drawing", "issue")) {

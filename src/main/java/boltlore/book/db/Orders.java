@@ -33,6 +33,15 @@ public final class Orders {
                 .findOne();
     }
 
+    /** The number of an order that differs from this one by small and capital letters alone. */
+    public Optional<String> alike(String name) {
+        return handle.createQuery("select name from customer_order where lower(name) = lower(?) and name <> ?")
+                .bind(0, name)
+                .bind(1, name)
+                .mapTo(String.class)
+                .findFirst();
+    }
+
     /** Those in these states, first what is due first, then by name; what has no due day comes last. */
     public List<OrderStanding> in(List<OrderState> states, int most) {
         return handle.createQuery("select * from customer_order where state in (<states>)"

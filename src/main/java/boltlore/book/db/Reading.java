@@ -60,6 +60,15 @@ public class Reading {
         return !act.isEmpty() && new Sent(handle).entry(act).isPresent();
     }
 
+    /** Before anything is looked at that the act itself has changed: ends with {@link DoneBefore} where it was done. */
+    public void notDone(String act) {
+        if (!act.isEmpty()) {
+            new Sent(handle).entry(act).ifPresent(entry -> {
+                throw new DoneBefore(entry);
+            });
+        }
+    }
+
     Handle handle() {
         return handle;
     }

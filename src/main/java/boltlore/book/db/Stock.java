@@ -8,7 +8,10 @@ import java.math.BigDecimal;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -97,14 +100,14 @@ public final class Stock {
                 .list();
     }
 
-    /** Whether a piece with that serial number ever came in. */
-    public boolean knowsSerial(String part, String serial) {
-        return handle.createQuery("select 1 from received_serial where part = ? and serial = ?")
+    /** Serial numbers of all pieces of a part that ever came in, by the same in small letters. */
+    public Map<String, String> serials(String part) {
+        Map<String, String> serials = new HashMap<>();
+        handle.createQuery("select serial from received_serial where part = ?")
                 .bind(0, part)
-                .bind(1, serial)
-                .mapTo(Integer.class)
-                .findOne()
-                .isPresent();
+                .mapTo(String.class)
+                .forEach(serial -> serials.put(serial.toLowerCase(Locale.ROOT), serial));
+        return serials;
     }
 
     /** Purchase orders of which something is still to come, by supplier; all of them where closed ones are asked for too. */

@@ -92,7 +92,9 @@ public final class DraftDesk {
                 return Outcome.faulty(Fault.of(
                         "", "the order number '" + order.name() + "', which is taken", "a number of its own", ""));
             }
-            return KeyedOrder.of(writing, order).then(keyed -> taken(writing, keyed, ""));
+            return OrderDesk.ofItsOwn(writing, order.name())
+                    .then(own -> KeyedOrder.of(writing, order))
+                    .then(keyed -> taken(writing, keyed, ""));
         });
     }
 

@@ -53,13 +53,29 @@ public final class OrderDesk {
         if (known != null && !known.state().open()) {
             return Outcome.faulty(notOpen(known, "a draft or a quoted order"));
         }
-        return KeyedOrder.of(writing, order).then(keyed -> {
-            String content = writing.keep(keyed.content());
-            if (known == null || !known.draft().equals(content)) {
-                writing.add(drafted(keyed.order(), content), reason);
-            }
-            return standing(writing, order.name());
-        });
+        return ofItsOwn(writing, order.name())
+                .then(own -> KeyedOrder.of(writing, order))
+                .then(keyed -> {
+                    String content = writing.keep(keyed.content());
+                    if (known == null || !known.draft().equals(content)) {
+                        writing.add(drafted(keyed.order(), content), reason);
+                    }
+                    return standing(writing, order.name());
+                });
+    }
+
+    /** Numbers that differ by small and capital letters alone are one on paper, in file names and when they are read out. */
+    static Outcome<String> ofItsOwn(Reading reading, String name) {
+        return reading.orders().find(name).isPresent()
+                ? Outcome.sound(name)
+                : reading.orders()
+                        .alike(name)
+                        .map(other -> Outcome.<String>faulty(Fault.of(
+                                "",
+                                "the order number '" + name + "' beside '" + other + "'",
+                                "a number that differs by more than small and capital letters",
+                                "")))
+                        .orElseGet(() -> Outcome.sound(name));
     }
 
     static OrderHappening.Drafted drafted(Order keyed, String content) {

@@ -196,11 +196,30 @@ public final class CoatDesk {
                 "");
     }
 
+    /** A booth sprays one powder at a time, so that a load has one finish. */
+    private static Outcome<Boolean> onePowder(Reading reading, Piece piece, Coat to, String load) {
+        return reading.shop().pieces(List.of(Coat.HUNG), "").stream()
+                .filter(other -> to == Coat.HUNG
+                        && other.load().equals(load)
+                        && !other.finish().equals(piece.finish()))
+                .findFirst()
+                .map(other -> Outcome.<Boolean>faulty(Fault.of(
+                        "piece " + piece.piece(),
+                        piece.finish() + " in load " + load + ", in which " + other.piece() + " hangs for "
+                                + other.finish(),
+                        "one powder in a load",
+                        "Hang it in a load of its own.")))
+                .orElseGet(() -> Outcome.sound(true));
+    }
+
     private Outcome<Piece> move(Writing writing, Piece piece, Coat to, String load, String reason) {
-        return stores(writing, piece, to, reason).then(done -> {
-            writing.add(new Coating(piece.piece(), piece.order(), piece.part(), piece.finish(), to, load), reason);
-            return Outcome.sound(writing.shop().piece(piece.piece()).orElseThrow());
-        });
+        return onePowder(writing, piece, to, load)
+                .then(fine -> stores(writing, piece, to, reason))
+                .then(done -> {
+                    writing.add(
+                            new Coating(piece.piece(), piece.order(), piece.part(), piece.finish(), to, load), reason);
+                    return Outcome.sound(writing.shop().piece(piece.piece()).orElseThrow());
+                });
     }
 
     /** An accepted piece lies in the stores in its finish; one that is rejected after that does no more. */
@@ -210,6 +229,13 @@ public final class CoatDesk {
                 worked(writing, piece, BigDecimal.ONE);
                 return Outcome.sound(true);
             });
+        }
+        if (to == Coat.SCRAPPED) {
+            Held bare = lying(writing, piece.part(), "");
+            if (bare != null) {
+                writing.add(new StockHappening.Scrapped(bare, BigDecimal.ONE), reason);
+            }
+            return Outcome.sound(true);
         }
         if (piece.state() != Coat.ACCEPTED) {
             return Outcome.sound(true);

@@ -16,8 +16,9 @@ import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -28,11 +29,15 @@ final class GoodsIn {
 
     static Outcome<List<Held>> receive(Writing writing, Arrival arrival, Part part, String reason) {
         List<Fault> faults = new ArrayList<>(tracking(part, arrival));
+        faults.addAll(StoresDesk.bin(arrival.bin()).faults());
+        Map<String, String> known =
+                arrival.serials().isEmpty() ? Map.of() : writing.stock().serials(arrival.part());
         arrival.serials().stream()
-                .filter(serial -> writing.stock().knowsSerial(arrival.part(), serial))
+                .filter(serial -> known.containsKey(small(serial)))
                 .map(serial -> Fault.of(
                         "part " + arrival.part(),
-                        "serial number " + serial + ", which came in before",
+                        "serial number " + serial + ", which came in before"
+                                + (known.containsValue(serial) ? "" : " as " + known.get(small(serial))),
                         "each serial number once",
                         "Read it again on the piece; one that came back from an order goes by 'pick back'."))
                 .forEach(faults::add);
@@ -69,6 +74,11 @@ final class GoodsIn {
         }
     }
 
+    /** Whoever types a number twice, once in small letters, means the same piece. */
+    private static String small(String serial) {
+        return serial.toLowerCase(Locale.ROOT);
+    }
+
     private static List<Held> held(Arrival arrival, Part part) {
         String bin = arrival.bin().isEmpty() ? part.bin() : arrival.bin();
         Held one = new Held(arrival.part(), arrival.finish(), arrival.lot(), "", bin);
@@ -87,7 +97,7 @@ final class GoodsIn {
         if (part.tracked() == Tracked.LOT && arrival.lot().isEmpty()) {
             faults.add(Fault.of(subject, "no lot", "the lot that stands on the goods", "Add --lot."));
         }
-        Set<String> different = new HashSet<>(arrival.serials());
+        Set<String> different = arrival.serials().stream().map(GoodsIn::small).collect(Collectors.toSet());
         boolean asMany = quantity.compareTo(BigDecimal.valueOf(different.size())) == 0
                 && different.size() == arrival.serials().size();
         if (!asMany && (part.tracked() == Tracked.SERIAL || !arrival.serials().isEmpty())) {

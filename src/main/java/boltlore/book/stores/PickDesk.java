@@ -50,7 +50,7 @@ public final class PickDesk {
 
     private static Outcome<PickLine> take(Writing writing, KitInWork kit, Taken taken, String reason) {
         return taken.line(writing, kit)
-                .then(line -> taken.allowed(line).then(allowed -> taken.rows(writing, line)))
+                .then(line -> taken.allowed(line, reason).then(allowed -> taken.rows(writing, line)))
                 .then(rows -> {
                     rows.forEach(row -> issue(writing, kit, row, taken, reason));
                     String key = taken.instead().isEmpty() ? taken.part() : taken.instead();

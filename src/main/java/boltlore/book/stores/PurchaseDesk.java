@@ -23,6 +23,7 @@ import boltlore.trades.buying.ShopPlan;
 import boltlore.trades.buying.StoresNow;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -141,7 +142,7 @@ public final class PurchaseDesk {
                             supplier.getKey(),
                             supplier.getValue().get(0).currency().getCurrencyCode(),
                             by.today(),
-                            lines(supplier.getValue())),
+                            lines(supplier.getValue(), by.today())),
                     reason);
             supplier.getValue().forEach(line -> bought(writing, line));
             placed.add(writing.stock().purchase(number).orElseThrow());
@@ -150,13 +151,13 @@ public final class PurchaseDesk {
     }
 
     /** A part that is needed several times stands once, at the price of all of it, for the earliest day. */
-    private static List<PurchaseHappening.Line> lines(List<PurchaseLine> lines) {
+    private static List<PurchaseHappening.Line> lines(List<PurchaseLine> lines, LocalDate today) {
         SortedMap<PartNumber, List<PurchaseLine>> byPart = lines.stream()
                 .collect(Collectors.groupingBy(line -> line.part().number(), TreeMap::new, Collectors.toList()));
-        return byPart.values().stream().map(PurchaseDesk::line).toList();
+        return byPart.values().stream().map(ofPart -> line(ofPart, today)).toList();
     }
 
-    private static PurchaseHappening.Line line(List<PurchaseLine> ofPart) {
+    private static PurchaseHappening.Line line(List<PurchaseLine> ofPart, LocalDate today) {
         PurchaseLine first = ofPart.get(0);
         Part part = first.part();
         BigDecimal quantity = ofPart.stream().map(PurchaseLine::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
@@ -164,11 +165,17 @@ public final class PurchaseDesk {
         BigDecimal unitCost =
                 offers.isEmpty() ? part.cost() : offers.get(0).at(quantity).cost();
         LocalDate due = ofPart.stream()
-                .map(PurchaseLine::neededOn)
+                .map(line -> comes(line, today))
                 .min(LocalDate::compareTo)
                 .orElseThrow();
         return new PurchaseHappening.Line(
                 part.number().text(), first.orderCode(), quantity, part.unit(), unitCost, due);
+    }
+
+    /** When it is needed; where it is ordered too late for that, as soon as its lead time lets it come. */
+    private static LocalDate comes(PurchaseLine line, LocalDate today) {
+        LocalDate soonest = today.plusDays(ChronoUnit.DAYS.between(line.orderBy(), line.neededOn()));
+        return soonest.isAfter(line.neededOn()) ? soonest : line.neededOn();
     }
 
     private static void bought(Writing writing, PurchaseLine line) {

@@ -3,9 +3,12 @@ package boltlore.book.stores;
 import boltlore.bill.Item;
 import boltlore.book.BuiltHappening.Worked;
 import boltlore.book.By;
+import boltlore.book.Happening;
+import boltlore.book.OrderHappening;
 import boltlore.book.ShopHappening.Judged;
 import boltlore.book.ShopHappening.Kept;
 import boltlore.book.ShopHappening.Used;
+import boltlore.book.Subject;
 import boltlore.book.db.Book;
 import boltlore.book.db.Reading;
 import boltlore.book.db.Shop;
@@ -17,19 +20,25 @@ import boltlore.catalogue.Material;
 import boltlore.faults.Fault;
 import boltlore.faults.Nearest;
 import boltlore.faults.Outcome;
+import boltlore.measure.Digits;
 import boltlore.trades.KitInWork;
 import boltlore.trades.cutting.CuttingTrade.CutTogether;
 import boltlore.trades.cutting.Remnant;
 import boltlore.trades.cutting.RemnantRack;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The rack of remnants with their heats, and filled-in records with what became of them. */
 public final class RackDesk {
+
+    private static final String CUT = "cut";
 
     private final Book book;
     private final By by;
@@ -66,6 +75,16 @@ public final class RackDesk {
                     "the material '" + kept.material() + "'",
                     "a material that is bought in bars",
                     Nearest.advice(kept.material(), catalogue.materials().keySet(), "")));
+        }
+        BigDecimal longest = BigDecimal.valueOf(material.bars().longest().lengthMm());
+        BigDecimal shortest = material.bars().keepFromMm();
+        if (kept.lengthMm().compareTo(longest) > 0 || kept.lengthMm().compareTo(shortest) < 0) {
+            return Outcome.faulty(Fault.of(
+                    "remnant " + kept.remnant(),
+                    Digits.plain(kept.lengthMm()) + " mm",
+                    "from " + Digits.plain(shortest) + " mm, from where rests are kept, to " + Digits.plain(longest)
+                            + " mm, the longest bar that is bought",
+                    "Measure it again."));
         }
         return book.write(by, writing -> {
             if (writing.shop().rests(true).stream()
@@ -130,6 +149,13 @@ public final class RackDesk {
     public Outcome<Written<List<Kept>>> cut(
             List<KitInWork> kits, CutTogether cut, Map<String, String> heats, String reason) {
         return book.write(by, writing -> {
+            List<Fault> again = kits.stream()
+                    .filter(kit -> reason.isBlank())
+                    .flatMap(kit -> cutBefore(writing, kit).stream())
+                    .toList();
+            if (!again.isEmpty()) {
+                return Outcome.faulty(again);
+            }
             RemnantRack before = rack(writing);
             Set<String> there = before.remnants().stream().map(Remnant::name).collect(Collectors.toSet());
             Set<String> left =
@@ -149,17 +175,38 @@ public final class RackDesk {
                     .forEach(mark -> writing.add(new Used(mark, orders), reason));
             List<Kept> kept = cut.after().remnants().stream()
                     .filter(rest -> !there.contains(rest.name()))
-                    .map(rest -> new Kept(
-                            rest.name(),
-                            rest.material(),
-                            rest.lengthMm(),
-                            rest.heat().isEmpty() ? heats.getOrDefault(rest.material(), "") : rest.heat(),
-                            orders))
+                    .map(rest -> kept(rest, heats, orders))
                     .toList();
             kept.forEach(one -> writing.add(one, reason));
             kits.forEach(kit -> worked(writing, kit));
             return Outcome.sound(kept);
         });
+    }
+
+    private static Kept kept(Remnant rest, Map<String, String> heats, String orders) {
+        return new Kept(
+                rest.name(),
+                rest.material(),
+                rest.lengthMm(),
+                rest.heat().isEmpty() ? heats.getOrDefault(rest.material(), "") : rest.heat(),
+                orders);
+    }
+
+    /** The same kit is sawn once; a second time, after a change or a mistake, somebody says why. */
+    private static Optional<Fault> cutBefore(Reading reading, KitInWork kit) {
+        String order = kit.order().name();
+        return reading.journal().of(new Subject(OrderHappening.WHAT, order)).stream()
+                .filter(entry -> entry.happening() instanceof Outcome.Sound<Happening> sound
+                        && sound.value() instanceof Worked worked
+                        && worked.stage().equals(CUT)
+                        && worked.quantity().signum() > 0)
+                .reduce((first, last) -> last)
+                .map(entry -> Fault.of(
+                        "order " + order,
+                        "an order that was cut on "
+                                + LocalDate.ofInstant(entry.stamp().at(), ZoneOffset.UTC),
+                        "one that is not cut yet, or why it is cut again",
+                        "Say why with --reason."));
     }
 
     /** Whether the rack is not the one that the plan took these remnants from. */
@@ -180,7 +227,7 @@ public final class RackDesk {
                                 part.number().text(),
                                 part.revision(),
                                 items.get(0).finish(),
-                                "cut",
+                                CUT,
                                 items.stream().map(Item::quantity).reduce(BigDecimal.ZERO, BigDecimal::add)),
                         ""));
     }

@@ -24,6 +24,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -92,8 +93,7 @@ public final class StoresDesk {
                     .map(Entry::happening)
                     .flatMap(StoresDesk::received)
                     .orElse(null);
-            if (wrong == null
-                    || takenBack(ofPart(writing, wrong.held().part())).contains(receipt)) {
+            if (wrong == null || takenBack(ofPart(writing, wrong.held().part())).contains(receipt)) {
                 return Outcome.faulty(Fault.of(subject, "no receipt that stands", "one that was not taken back", ""));
             }
             return there(writing, wrong.held(), wrong.quantity()).then(enough -> {
@@ -142,8 +142,16 @@ public final class StoresDesk {
     /** Says how much lies there; what differs from the book needs a reason. */
     public Outcome<Written<StockHappening.Counted>> count(Held asked, BigDecimal counted, String reason) {
         return known(asked, counted)
+                .then(held -> bin(asked.bin()).then(fine -> Outcome.sound(held)))
                 .then(held -> book.write(by, writing -> {
                     BigDecimal booked = writing.stock().lying(held);
+                    String same = writing.stock()
+                            .serials(held.part())
+                            .getOrDefault(held.serial().toLowerCase(Locale.ROOT), held.serial());
+                    if (booked.signum() == 0 && !same.equals(held.serial())) {
+                        return Outcome.faulty(Fault.of(
+                                held.toString(), "a piece that came in as " + same, "its number as it came in", ""));
+                    }
                     if (booked.compareTo(counted) != 0 && reason.isBlank()) {
                         return Outcome.faulty(Fault.of(
                                 held.toString(),
@@ -160,6 +168,7 @@ public final class StoresDesk {
     /** Lays it into another bin. */
     public Outcome<Written<StockHappening.Moved>> move(Held asked, BigDecimal quantity, String to) {
         return known(asked, quantity)
+                .then(held -> bin(to).then(fine -> Outcome.sound(held)))
                 .then(held -> book.write(
                         by,
                         writing -> there(writing, held, quantity).then(enough -> {
@@ -246,6 +255,13 @@ public final class StoresDesk {
         return part(catalogue, asked.part())
                 .then(part -> whole(part, quantity))
                 .then(part -> Outcome.sound(asked.bin().isEmpty() ? asked.in(part.bin()) : asked));
+    }
+
+    /** A bin's name stands on labels, in file names and in addresses: no path, whoever types it. */
+    static Outcome<String> bin(String bin) {
+        return bin.contains("/") || bin.contains("\\") || bin.contains("..")
+                ? Outcome.faulty(Fault.of("", "the bin '" + bin + "'", "a bin such as F-01-02-A-03, no path", ""))
+                : Outcome.sound(bin);
     }
 
     /** Nothing that is counted in pieces is handed out, counted or thrown away in parts of one. */

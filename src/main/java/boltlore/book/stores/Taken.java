@@ -4,6 +4,7 @@ import boltlore.book.Held;
 import boltlore.book.db.Reading;
 import boltlore.book.db.Stock;
 import boltlore.catalogue.Tracked;
+import boltlore.catalogue.Upkeep;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
@@ -34,6 +35,13 @@ public record Taken(
         String instead,
         String concession) {
 
+    /** Shorter is no number and no reason, but a way past the question. */
+    private static final int LEAST_SAID = 8;
+
+    private static boolean isShort(String said) {
+        return said.strip().length() < LEAST_SAID;
+    }
+
     Outcome<PickLine> line(Reading reading, KitInWork kit) {
         String asked = instead.isEmpty() ? part : instead;
         List<PickLine> ofPart = PickLine.of(reading, kit).stream()
@@ -58,24 +66,31 @@ public record Taken(
                         "Say which with --finish.")));
     }
 
-    /** Another part only as an alternate of the catalogue or under a concession; never more than is left. */
-    Outcome<PickLine> allowed(PickLine line) {
-        boolean alternate = line.part().upkeep().alternates().stream()
-                .anyMatch(each -> each.part().text().equals(part));
-        if (!instead.isEmpty() && !alternate && concession.isBlank()) {
+    /**
+     * Another part only as the catalogue names it, as an alternate or as what supersedes it, or under a concession that says
+     * something, with a reason of whoever takes it; never more than is left.
+     */
+    Outcome<PickLine> allowed(PickLine line, String reason) {
+        Upkeep upkeep = line.part().upkeep();
+        boolean named =
+                upkeep.alternates().stream().anyMatch(each -> each.part().text().equals(part))
+                        || (upkeep.replacedBy() != null
+                                && upkeep.replacedBy().part().text().equals(part));
+        if (!instead.isEmpty() && !named && (isShort(concession) || isShort(reason))) {
             return Outcome.faulty(Fault.of(
                     "order " + line.order(),
                     part + " in the place of " + instead + ", which the catalogue does not allow",
-                    "an alternate of it, or a concession",
-                    "Ask the engineer, and name the concession with --concession."));
+                    "an alternate of it, or a concession with its number and a reason, each of " + LEAST_SAID
+                            + " characters or more",
+                    "Ask the engineer, and name the concession with --concession and why it is taken with --reason."));
         }
         BigDecimal some = wanted(line);
         boolean nothing = some.signum() <= 0 || (quantity != null && quantity.signum() <= 0);
         if (some.compareTo(line.left()) > 0 || nothing) {
             return Outcome.faulty(Fault.of(
                     "order " + line.order(),
-                    Digits.plain(nothing && quantity != null ? quantity : some) + " of " + line.key() + ", of which " + Digits.plain(line.left())
-                            + " are left to pick",
+                    Digits.plain(nothing && quantity != null ? quantity : some) + " of " + line.key() + ", of which "
+                            + Digits.plain(line.left()) + " are left to pick",
                     nothing ? "a number above 0" : "no more than that",
                     ""));
         }

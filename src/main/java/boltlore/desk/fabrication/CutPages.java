@@ -102,7 +102,10 @@ public final class CutPages {
                 call,
                 "/fabrication/rack",
                 by -> typed.sound()
-                        .then(ok -> workshop.book().read(reading -> planned(reading, orders, call)))
+                        .then(ok -> workshop.book().read(reading -> {
+                            reading.notDone(by.once());
+                            return planned(reading, orders, call);
+                        }))
                         .then(planned ->
                                 new RackDesk(workshop.book(), by).cut(planned.kits(), planned.cut(), heats, why)),
                 this::list);

@@ -15,7 +15,13 @@ import java.util.regex.Pattern;
  */
 record RefusedFields(Map<String, String> fields, Map<String, List<String>> said) {
 
-    private static final Pattern FORM = Pattern.compile("<form\\b([^>]*)>(.*?)</form>", Pattern.DOTALL);
+    /** All that stands in a tag: a '>' in the quotes of a value does not end it. */
+    private static final String ATTRIBUTES = "(?:[^>\"]++|\"[^\"]*+\")*+";
+
+    /** As many whole attributes as it takes, up to the name of one. */
+    private static final String SOME = "(?:[^>\"]*+\"[^\"]*+\")*?[^>\"]*?";
+
+    private static final Pattern FORM = Pattern.compile("<form\\b(" + ATTRIBUTES + ")>(.*?)</form>", Pattern.DOTALL);
     private static final Pattern HIDDEN =
             Pattern.compile("<input type=\"hidden\" name=\"([^\"]*)\"(?: value=\"([^\"]*)\")?>");
     private static final Pattern AUTOFOCUS = Pattern.compile(" autofocus(?=[\\s>])(=\"[^\"]*\")?");
@@ -60,8 +66,8 @@ record RefusedFields(Map<String, String> fields, Map<String, List<String>> said)
         String shown = form;
         boolean first = true;
         for (Map.Entry<String, String> field : fields.entrySet()) {
-            Pattern control = Pattern.compile("<(input|select|textarea)\\b(?![^>]*type=\"hidden\")[^>]*\\bname=\""
-                    + Pattern.quote(field.getKey()) + "\"[^>]*>");
+            Pattern control = Pattern.compile("<(input|select|textarea)\\b(?!" + SOME + "\\btype=\"hidden\")" + SOME
+                    + "\\bname=\"" + Pattern.quote(field.getKey()) + "\"" + ATTRIBUTES + ">");
             Matcher found = control.matcher(shown);
             if (found.find()) {
                 String id = "why-" + field.getKey();

@@ -10,8 +10,10 @@ import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
+import io.javalin.util.JavalinBindException;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.net.BindException;
 import java.net.URI;
 import java.util.List;
 import java.util.Map;
@@ -72,6 +74,7 @@ public final class Server implements AutoCloseable {
      *
      * @param by who works here, asked anew for each call; of those who have signed in their own name counts
      * @param log where failures of the program are told, without anything that was asked or said
+     * @throws BindException where something else answers at its address and port
      * @throws IOException where the certificate or its key cannot be read
      */
     public Server(Access access, Supplier<By> by, PrintWriter log) throws IOException {
@@ -84,7 +87,13 @@ public final class Server implements AutoCloseable {
                 outside == null ? null : outside.people(), () -> by.get().at());
         SslContextFactory.@Nullable Server tls = outside == null ? null : Tls.of(outside);
         this.javalin = Javalin.create(config -> configure(config, tls));
-        javalin.start();
+        try {
+            javalin.start();
+        } catch (JavalinBindException taken) {
+            BindException refused = new BindException(String.valueOf(taken.getMessage()));
+            refused.initCause(taken);
+            throw refused;
+        }
     }
 
     /** From now on the rooms answer. */

@@ -30,6 +30,9 @@ public final class GoodsPages {
 
     private static final int MOST = 60;
 
+    /** Each with the forms for what may become of it. */
+    private static final int MOST_OF_A_PART = 30;
+
     private final Workshop workshop;
 
     GoodsPages(Workshop workshop) {
@@ -121,9 +124,12 @@ public final class GoodsPages {
                                 number,
                                 part.bin(),
                                 part.unit(),
-                                reading.stock().of(number).stream()
-                                        .map(this::lies)
-                                        .toList(),
+                                Stretch.of(
+                                                reading.stock().of(number),
+                                                call,
+                                                MOST_OF_A_PART,
+                                                "/stores/part?part=" + PickPages.coded(number))
+                                        .map(this::lies),
                                 kept(reading, number),
                                 DueIn.all(reading, call.today()).stream()
                                         .filter(line -> line.part().equals(number))
@@ -223,7 +229,7 @@ public final class GoodsPages {
             String part,
             String bin,
             String unit,
-            List<Lies> rows,
+            Stretch<Lies> rows,
             String kept,
             List<DueIn> due,
             List<Asked> asked) {}

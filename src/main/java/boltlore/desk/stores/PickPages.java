@@ -164,8 +164,9 @@ public final class PickPages {
 
     /** How many the form says, above 0; nothing where it asks for serial numbers, which say it. */
     static @Nullable BigDecimal pieces(Call call, Typed typed) {
-        boolean numbered =
-                call.all("quantity").isEmpty() ? !call.all("serial").isEmpty() : !call.said("serial").isEmpty();
+        boolean numbered = call.all("quantity").isEmpty()
+                ? !call.all("serial").isEmpty()
+                : !call.said("serial").isEmpty();
         return numbered && call.said("quantity").isEmpty() ? null : typed.amount("quantity", "Quantity");
     }
 

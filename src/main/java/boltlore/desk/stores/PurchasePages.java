@@ -126,8 +126,10 @@ public final class PurchasePages {
                 call,
                 "/stores/purchases",
                 by -> typed.sound()
-                        .then(ok ->
-                                workshop.book().read(reading -> ShortPages.plan(reading, kits, workshop, call.today())))
+                        .then(ok -> workshop.book().read(reading -> {
+                            reading.notDone(by.once());
+                            return ShortPages.plan(reading, kits, workshop, call.today());
+                        }))
                         .then(plan -> plan.isEmpty()
                                 ? Outcome.faulty(Fault.of("", "no order that is owed", "at least one", ""))
                                 : new PurchaseDesk(workshop.book(), by)

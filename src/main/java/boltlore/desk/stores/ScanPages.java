@@ -49,7 +49,10 @@ public final class ScanPages {
                 call,
                 PickPages.pickPath(orders, call),
                 by -> typed.sound()
-                        .then(ok -> workshop.book().read(reading -> scanned(reading, call, orders, code)))
+                        .then(ok -> workshop.book().read(reading -> {
+                            reading.notDone(by.once());
+                            return scanned(reading, call, orders, code);
+                        }))
                         .then(found -> new PickDesk(workshop.book(), by).take(found.kit(), List.of(found.taken()), "")),
                 pick::list);
     }

@@ -117,7 +117,8 @@ class StoresInBookTest {
     }
 
     private static Taken taken(String part, String quantity, String... serials) {
-        return new Taken(part, "", new BigDecimal(quantity), "", List.of(serials), "", "", "");
+        return new Taken(
+                part, "", quantity.isEmpty() ? null : new BigDecimal(quantity), "", List.of(serials), "", "", "");
     }
 
     private static String refused(Outcome<?> outcome) {
@@ -300,7 +301,7 @@ class StoresInBookTest {
         void piece_by_piece_and_goes_on_where_it_stopped(Where kept) {
             in(kept, book -> {
                 there(book, arrival("HE-1", "1", "", ""), arrival("CO-1", "1", "", "", "S-7"));
-                PickLine heater = one(picking(book).take(KIT, List.of(taken("HE-1", "0")), ""));
+                PickLine heater = one(picking(book).take(KIT, List.of(taken("HE-1", "")), ""));
                 assertThat(heater.left()).isZero();
                 assertThat(line(book, "CO-1").left()).isEqualByComparingTo("1");
                 assertThat(refused(picking(book).take(KIT, List.of(taken("CO-1", "1")), "")))
@@ -333,7 +334,13 @@ class StoresInBookTest {
                         .contains("does not allow");
                 Taken conceded =
                         new Taken("TL-KEY", "", BigDecimal.ONE, "", List.of(), "", "HE-1", "C-12: for the photo");
-                assertThat(one(picking(book).take(KIT, List.of(conceded), "")).left())
+                Taken dared = new Taken("TL-KEY", "", BigDecimal.ONE, "", List.of(), "", "HE-1", "x");
+                assertThat(refused(picking(book).take(KIT, List.of(dared), "asked the engineer")))
+                        .contains("does not allow");
+                assertThat(refused(picking(book).take(KIT, List.of(conceded), "")))
+                        .contains("does not allow");
+                assertThat(one(picking(book).take(KIT, List.of(conceded), "asked the engineer"))
+                                .left())
                         .isZero();
                 List<BuiltNote> notes = book.read(reading -> reading.asBuilt().notes(ORDER));
                 assertThat(notes)

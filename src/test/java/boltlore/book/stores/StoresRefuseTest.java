@@ -6,12 +6,17 @@ import boltlore.book.By;
 import boltlore.book.Held;
 import boltlore.book.OrderHappening;
 import boltlore.book.OrderState;
+import boltlore.book.ShopHappening.Coat;
+import boltlore.book.ShopHappening.Coating;
 import boltlore.book.db.Book;
 import boltlore.book.db.Place;
 import boltlore.book.db.Stock;
+import boltlore.book.orders.DraftDesk;
+import boltlore.book.orders.OrderDesk;
 import boltlore.book.stores.StoresDesk.Arrival;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.order.OrderBuilder;
 import boltlore.trades.KitInWork;
 import boltlore.trades.picking.SampleStores;
 import java.math.BigDecimal;
@@ -20,6 +25,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
@@ -70,10 +76,8 @@ class StoresRefuseTest {
     }
 
     private Outcome<?> in(String part, String quantity, String lot, String bin, String... serials) {
-        return stores()
-                .receive(
-                        List.of(new Arrival(
-                                part, "", new BigDecimal(quantity), "", lot, List.of(serials), bin, false)),
+        return stores().receive(
+                        List.of(new Arrival(part, "", new BigDecimal(quantity), "", lot, List.of(serials), bin, false)),
                         "");
     }
 
@@ -83,8 +87,7 @@ class StoresRefuseTest {
     }
 
     private static Taken taken(String part, String quantity) {
-        return new Taken(
-                part, "", quantity.isEmpty() ? null : new BigDecimal(quantity), "", List.of(), "", "", "");
+        return new Taken(part, "", quantity.isEmpty() ? null : new BigDecimal(quantity), "", List.of(), "", "", "");
     }
 
     private static Held held(String part, String lot) {
@@ -105,7 +108,8 @@ class StoresRefuseTest {
     @DisplayName("to hand out 0, which is not 'all that is left'")
     void takenNothing() {
         sound(in("FX-M8", "20", "", ""));
-        assertThat(refused(picking().take(KIT, List.of(taken("FX-M8", "0")), ""))).startsWith("0 of FX-M8");
+        assertThat(refused(picking().take(KIT, List.of(taken("FX-M8", "0")), "")))
+                .startsWith("0 of FX-M8");
         assertThat(lying("FX-M8")).isEqualByComparingTo("20");
         sound(picking().take(KIT, List.of(taken("FX-M8", "")), ""));
         assertThat(lying("FX-M8")).isLessThan(new BigDecimal("20"));
@@ -117,29 +121,107 @@ class StoresRefuseTest {
         sound(in("FX-M8", "20", "", ""));
         sound(in("HO-16", "10", "L-1", ""));
         Held bolts = held("FX-M8", "");
-        assertThat(refused(picking().take(KIT, List.of(taken("FX-M8", "4.5")), ""))).isEqualTo("4.5 each");
-        assertThat(refused(stores().scrap(bolts, new BigDecimal("0.5"), "bent"))).isEqualTo("0.5 each");
-        assertThat(refused(stores().count(bolts, new BigDecimal("2.5"), "seen"))).isEqualTo("2.5 each");
+        assertThat(refused(picking().take(KIT, List.of(taken("FX-M8", "4.5")), "")))
+                .isEqualTo("4.5 each");
+        assertThat(refused(stores().scrap(bolts, new BigDecimal("0.5"), "bent")))
+                .isEqualTo("0.5 each");
+        assertThat(refused(stores().count(bolts, new BigDecimal("2.5"), "seen")))
+                .isEqualTo("2.5 each");
         assertThat(refused(stores().move(bolts, new BigDecimal("1.5"), "F-09"))).isEqualTo("1.5 each");
-        assertThat(refused(stores().reserve(ORDER, bolts, new BigDecimal("1.5")))).isEqualTo("1.5 each");
+        assertThat(refused(stores().reserve(ORDER, bolts, new BigDecimal("1.5"))))
+                .isEqualTo("1.5 each");
         sound(picking().take(KIT, List.of(taken("FX-M8", "4.000")), ""));
-        assertThat(refused(picking().back(KIT, bolts, new BigDecimal("0.5"), "too many"))).isEqualTo("0.5 each");
+        assertThat(refused(picking().back(KIT, bolts, new BigDecimal("0.5"), "too many")))
+                .isEqualTo("0.5 each");
         sound(stores().scrap(held("HO-16", "L-1"), new BigDecimal("0.5"), "torn"));
         assertThat(lying("FX-M8")).isEqualByComparingTo("16");
         assertThat(lying("HO-16")).isEqualByComparingTo("9.5");
     }
 
     @Test
+    @DisplayName("a serial number that differs from a known one by small letters alone, and take the next one")
+    void variantOfSerial() {
+        sound(in("CO-1", "1", "", "", "AC-0003"));
+        assertThat(refused(in("CO-1", "1", "", "", "ac-0003"))).contains("ac-0003, which came in before as AC-0003");
+        assertThat(refused(in("CO-1", "2", "", "", "B-1", "b-1"))).startsWith("1 different serial numbers");
+        assertThat(refused(stores().count(new Held("CO-1", "", "", "ac-0003", ""), BigDecimal.ONE, "seen")))
+                .contains("came in as AC-0003");
+        sound(in("CO-1", "1", "", "", "ac-0004"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"../x", "a/b", "a\\b"})
+    @DisplayName("a bin that is a path")
+    void pathForBin(String bin) {
+        assertThat(refused(in("FX-M8", "20", "", bin))).contains("the bin '" + bin + "'");
+        sound(in("FX-M8", "20", "", "F-01-01-A-01"));
+        Held held = new Held("FX-M8", "", "", "", "F-01-01-A-01");
+        assertThat(refused(stores().move(held, BigDecimal.ONE, bin))).contains(bin);
+        assertThat(refused(stores().count(held.in(bin), BigDecimal.ONE, "seen")))
+                .contains(bin);
+        sound(stores().move(held, BigDecimal.ONE, "F-01-01-A-09"));
+    }
+
+    @Test
+    @DisplayName("an order number that differs from another by small letters alone")
+    void variantOfOrder() {
+        OrderDesk desk = new OrderDesk(book, KIM);
+        OrderBuilder order = new OrderBuilder(KIT.order());
+        String small = ORDER.toLowerCase(Locale.ROOT);
+        assertThat(refused(desk.draft(List.of(order.name(small).build()), ""))).contains(small, ORDER);
+        assertThat(refused(new DraftDesk(book, KIM).begin(order.name(small).build())))
+                .contains(small, ORDER);
+        sound(desk.draft(List.of(order.name(small + "0").build()), ""));
+    }
+
+    @Test
+    @DisplayName("a second powder in a load, and keep no scrapped piece in the stores")
+    void onePowder() {
+        sound(book.write(KIM, writing -> {
+            for (String piece : List.of("BR-1 black 1", "BR-1 black 2", "PN-1 red 1")) {
+                String[] part = piece.split(" ", -1);
+                writing.add(
+                        new Coating(ORDER + "/" + part[0] + "/" + part[2], ORDER, part[0], part[1], Coat.WAITING, ""),
+                        "");
+            }
+            return Outcome.sound(true);
+        }));
+        sound(in("BR-1", "2", "", ""));
+        CoatDesk desk = new CoatDesk(book, KIM, SampleStores.CATALOGUE);
+        String first = ORDER + "/BR-1/1";
+        sound(desk.move(List.of(first), Coat.HUNG, "L-1", ""));
+        assertThat(refused(desk.move(List.of(ORDER + "/PN-1/1"), Coat.HUNG, "L-1", "")))
+                .contains("red in load L-1");
+        sound(desk.move(List.of(ORDER + "/PN-1/1"), Coat.HUNG, "L-2", ""));
+        sound(desk.move(List.of(ORDER + "/BR-1/2"), Coat.HUNG, "L-1", ""));
+        sound(desk.move(List.of(first), Coat.COATED, "", ""));
+        sound(desk.move(List.of(first), Coat.REJECTED, "", "runs"));
+        assertThat(lying("BR-1")).isEqualByComparingTo("2");
+        sound(desk.move(List.of(first), Coat.SCRAPPED, "", "bent"));
+        assertThat(lying("BR-1")).isEqualByComparingTo("1");
+    }
+
+    @Test
     @DisplayName("nothing slowly: what came in lately of a part with many serial numbers is told at once")
     void manySerials() {
-        sound(in("CO-1", "600", "", "", IntStream.range(0, 600).mapToObj(i -> "S-" + i).toArray(String[]::new)));
+        sound(in(
+                "CO-1",
+                "600",
+                "",
+                "",
+                IntStream.range(0, 600).mapToObj(i -> "S-" + i).toArray(String[]::new)));
         long from = System.nanoTime();
         Instant since = KIM.at().minusSeconds(1);
-        assertThat(book.read(reading -> StoresDesk.receipts(reading, "CO-1", since)).size()).isEqualTo(600);
+        assertThat(book.read(reading -> StoresDesk.receipts(reading, "CO-1", since))
+                        .size())
+                .isEqualTo(600);
         assertThat(Duration.ofNanos(System.nanoTime() - from)).isLessThan(Duration.ofSeconds(2));
-        long last = book.read(reading -> StoresDesk.receipts(reading, "CO-1", since).get(0).number());
+        long last = book.read(
+                reading -> StoresDesk.receipts(reading, "CO-1", since).get(0).number());
         sound(stores().unreceive(last, "not ours"));
-        assertThat(book.read(reading -> StoresDesk.receipts(reading, "CO-1", since)).size()).isEqualTo(599);
+        assertThat(book.read(reading -> StoresDesk.receipts(reading, "CO-1", since))
+                        .size())
+                .isEqualTo(599);
         assertThat(refused(stores().unreceive(last, "not ours"))).isEqualTo("no receipt that stands");
     }
 }

@@ -33,6 +33,17 @@ class RefusedFieldsTest {
     }
 
     @Test
+    void keeps_a_value_whole_that_holds_what_ends_a_tag() {
+        String page = shown(Map.of("quantity", "why"), FORM.replace("value=\"x\"", "value=\"3 > 2 /> x\""));
+
+        assertThat(page)
+                .contains("value=\"3 > 2 /> x\" aria-invalid=\"true\" autofocus><strong class=\"why\"")
+                .doesNotContain("x\"><strong");
+        assertThat(shown(Map.of("part", "why"), FORM.replace("\"token\" value=\"t\"", "\"token\" value=\"a>b\"")))
+                .doesNotContain("id=\"why-part\"");
+    }
+
+    @Test
     void says_it_behind_a_list_and_gives_the_keyboard_to_the_first_field_alone() {
         Map<String, String> both = new LinkedHashMap<>();
         both.put("quantity", "one");
