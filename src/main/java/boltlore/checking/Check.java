@@ -32,6 +32,7 @@ public enum Check {
     KIND_CAUTION("kind of part without its caution"),
     KIND_TAKES("kind of part with another number than it takes"),
     MADE_FOR("made for nobody knows whom"),
+    TEST_NEEDED("test that the house asks is missing"),
     TEST_BOUND("limit of a test beyond its bound"),
     FUSE_SOMEWHERE("fuse that sits nobody knows where"),
     RATING("rating that cannot be"),

@@ -55,6 +55,7 @@ public final class Checks {
             ElectricsSaid::remarks,
             RatedAsSaid::remarks,
             BoundsKept::remarks,
+            TestsNeeded::remarks,
             HandsFollow::remarks,
             MadeForSaid::remarks,
             Bins::offTheWalk,
