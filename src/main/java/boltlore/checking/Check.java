@@ -35,6 +35,7 @@ public enum Check {
     TEST_NEEDED("test that the house asks is missing"),
     TEST_BOUND("limit of a test beyond its bound"),
     FUSE_SOMEWHERE("fuse that sits nobody knows where"),
+    STANDARD("unlike the standard that its name gives"),
     RATING("rating that cannot be"),
     CRATE_MARK("crate against its UN mark"),
     WELDING("welded without its caution"),

@@ -54,6 +54,7 @@ public final class Checks {
             ElectricLimitsUsual::remarks,
             ElectricsSaid::remarks,
             RatedAsSaid::remarks,
+            StandardsNamed::remarks,
             BoundsKept::remarks,
             TestsNeeded::remarks,
             HandsFollow::remarks,
