@@ -64,4 +64,22 @@ class TestsNeededTest {
                 "\"when\": {\"drive-side\": \"left\"}, \"limit\"",
                 "position stook-pickup/crash-switch");
     }
+
+    /** UN Regulation 100 asks for warnings where parts are live; that sheets do is common practice, no source. */
+    @ParameterizedTest
+    @CsvSource({
+        "contactors, group stook-pickup/contactors",
+        "interlock, group stook-pickup/interlock",
+        "charging, group stook-pickup/charging"
+    })
+    void a_group_on_high_voltage_keeps_its_caution(String group, String about) throws IOException {
+        assertThat(PlantedDemo.remarks(
+                        folder,
+                        PICKUP,
+                        "\"group\": \"" + group + "\"",
+                        "\"cautions\": [\"high-voltage\"]",
+                        "\"cautions\": []"))
+                .filteredOn(remark -> remark.endsWith(Check.HIGH_VOLTAGE.written()))
+                .containsExactly(about + ": " + Check.HIGH_VOLTAGE.written());
+    }
 }
