@@ -10,6 +10,7 @@ import boltlore.catalogue.KitTest;
 import boltlore.catalogue.Label;
 import boltlore.catalogue.LimitRule;
 import boltlore.catalogue.Port;
+import boltlore.catalogue.Position;
 import boltlore.catalogue.TestGroup;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
@@ -73,8 +74,28 @@ final class HighVoltageTested {
                                 Check.SIGN,
                                 "no label with the sign for voltage there",
                                 "one with " + SIGN + " under 'mark' (ISO 7010), for parts with high-voltage connectors"
-                                        + " stand there"))
+                                        + " stand there"),
+                        uncautioned(connected))
                 .flatMap(remarks -> remarks);
+    }
+
+    /** Every limit that is worked out is of the high voltage or the mains, and so is what opens where it is connected. */
+    private Stream<Remark> uncautioned(Set<PartNumber> connected) {
+        Set<PositionName> live = family.positions().stream()
+                .filter(position -> position.lines().stream().anyMatch(line -> connected.contains(line.part())))
+                .map(Position::name)
+                .collect(Collectors.toSet());
+        return tests.groups().stream()
+                .filter(group -> !group.cautions().contains("high-voltage"))
+                .filter(group -> group.tests().stream()
+                        .anyMatch(test -> test.demand() instanceof Demand.Computed
+                                || (state(test, SWITCHED) && test.at().stream().anyMatch(live::contains))))
+                .map(group -> new Remark(
+                        "group " + family.name() + "/" + group.name(),
+                        Check.HIGH_VOLTAGE,
+                        "no caution 'high-voltage'",
+                        "that caution, for it tries what bears high voltage or mains",
+                        "Add it to the group's cautions in tests.json, so that it stands on the sheets"));
     }
 
     /** Contactors: something behind two or more high-voltage ports whose contacts are tried live. */

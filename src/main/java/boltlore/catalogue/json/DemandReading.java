@@ -14,8 +14,8 @@ final class DemandReading {
 
     private static final Range NUMBER = Range.between(-1_000_000_000, 1_000_000_000);
     private static final Range PERCENT = Range.above(0, 100);
-    private static final Allowed<FoundState> STATES = Allowed.of(FoundState.values(), FoundState::written);
-    private static final Allowed<LimitRule> RULES = Allowed.of(LimitRule.values(), LimitRule::written);
+    static final Allowed<FoundState> STATES = Allowed.of(FoundState.values(), FoundState::written);
+    static final Allowed<LimitRule> RULES = Allowed.of(LimitRule.values(), LimitRule::written);
 
     Demand read(ObjectReader reader) {
         FoundState state = reader.findOneOf("state", STATES);

@@ -1,7 +1,11 @@
 package boltlore.catalogue.json;
 
+import boltlore.catalogue.Demand;
+import boltlore.catalogue.FoundState;
 import boltlore.catalogue.HouseRules;
 import boltlore.catalogue.HouseRules.Bound;
+import boltlore.catalogue.HouseRules.NeededTest;
+import boltlore.catalogue.LimitRule;
 import boltlore.catalogue.PartKind;
 import boltlore.catalogue.ThreadName;
 import boltlore.catalogue.Traits;
@@ -9,9 +13,10 @@ import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
+import java.math.BigDecimal;
 import java.util.List;
 
-/** house.json: what parts of one kind bring with them, which kinds every vehicle must have, and what bounds the limits of tests. */
+/** house.json: what parts of one kind bring with them, which kinds and tests every vehicle must have, and what bounds limits. */
 final class HouseFile {
 
     private static final Range AMPS = Range.above(0, 10_000);
@@ -28,7 +33,8 @@ final class HouseFile {
     HouseRules read(ObjectReader reader) {
         return new HouseRules(
                 Keyed.by(reader.findObjects("kinds", this::kind), PartKind::name),
-                Keyed.by(reader.findObjects("bounds", this::bound), Bound::name));
+                Keyed.by(reader.findObjects("bounds", this::bound), Bound::name),
+                reader.findObjects("tests", this::test));
     }
 
     private Bound bound(ObjectReader reader) {
@@ -43,6 +49,22 @@ final class HouseFile {
             reader.fault("neither 'atLeast' nor 'atMost'", "one of them, or both", "Say what it bounds.");
         }
         return bound;
+    }
+
+    /** Known by the state that is found, by the rule of its limit, or by its bound. */
+    private NeededTest test(ObjectReader reader) {
+        FoundState state = reader.findOneOf("state", DemandReading.STATES);
+        LimitRule rule = reader.findOneOf("calculated", DemandReading.RULES);
+        reader.oneWay("state", "calculated", "bound");
+        return new NeededTest(
+                reader.text("says"),
+                reading.mentioned(reader, "with", Kind.PART_KIND),
+                reader.truth("there", false),
+                state != null
+                        ? new Demand.InState(state)
+                        : rule == null ? null : new Demand.Computed(rule, BigDecimal.ZERO),
+                reading.findMentioned(reader, "bound", Kind.BOUND),
+                reader.text("source"));
     }
 
     private PartKind kind(ObjectReader reader) {

@@ -27,6 +27,7 @@ class KindsTest {
         @CsvSource({
             "battery, isolation-monitor, HV-IMD, isolation-monitor (lithium-battery)",
             "low-voltage, crash-switch, LV-CRA, crash-switch (lithium-battery)",
+            "low-voltage, brake-switch, LV-BRS, brake-switch (lithium-battery)",
             "charging, residual-monitor, CH-RCM, residual-current-monitor (on-board-charger)"
         })
         void is_missed_where_line_and_position_are_narrowed_together(
