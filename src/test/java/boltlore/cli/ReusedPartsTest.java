@@ -134,7 +134,10 @@ class ReusedPartsTest {
         assertThat(parts(after.get("picking-list"), "bags")).doesNotContain(shaft);
         assertThat(parts(after.get("picking-list"), "reused")).containsExactly(shaft);
         assertThat(parts(after.get("packing-list"), "crate-contents")).doesNotContain(shaft);
-        assertThat(rows(after.get("packing-list"), "reused").get(0).path("inspect").asText())
+        assertThat(rows(after.get("packing-list"), "reused")
+                        .get(0)
+                        .path("inspect")
+                        .asText())
                 .isEqualTo("Joints without play, tube without dents. Else: new.");
         assertThat(parts(after.get("shipping-papers"), "packing")).doesNotContain(shaft);
         assertThat(after.get("fixings").toString()).contains(shaft);

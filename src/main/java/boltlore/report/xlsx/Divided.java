@@ -20,12 +20,10 @@ import java.util.Map;
  */
 final class Divided {
 
-    private final LaidPage laid;
     private final PageBreaks breaks;
     private final String continued;
 
     private Divided(LaidPage laid, String language) {
-        this.laid = laid;
         this.breaks = PageBreaks.dividing(laid);
         this.continued = " (" + Phrases.of(Divided.class, "paper", language).say("continued") + ")";
     }

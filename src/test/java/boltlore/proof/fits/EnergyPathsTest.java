@@ -126,7 +126,8 @@ class EnergyPathsTest {
                             .found(VAN))
                     .containsExactly(
                             "branch without its fuse: battery-90-kw (main-400)",
-                            "branch without its fuse: drive-90-kw (main-400)");
+                            "branch without its fuse: drive-90-kw (main-400)",
+                            "what every vehicle needs is missing: main-fuse (lithium-battery)");
         }
 
         @Test
@@ -140,7 +141,8 @@ class EnergyPathsTest {
                     .noneMatch(title -> title.startsWith("branch without its fuse"))
                     .containsExactly(
                             "cable without its branch: cable-battery (none)",
-                            "cable without its branch: cable-drive (none)");
+                            "cable without its branch: cable-drive (none)",
+                            "what every vehicle needs is missing: main-fuse (lithium-battery)");
         }
     }
 
@@ -227,17 +229,15 @@ class EnergyPathsTest {
                     .isEmpty();
         }
 
+        private static final String DC_THEN_OUT =
+                "{\"port\": \"dc\", \"kind\": \"hv-small\", \"flow\": \"hv-dc\", \"half\": \"male\", \"volts\": \"500\", \"amps\": \"20\"}, {\"port\": \"out\"";
+
         @Test
         void is_told_where_a_new_port_leads_nowhere() {
             assertThat(demo().inPart(
                                     "common-high-voltage",
-                                    "{\"part\": \"HV-DC1\"",
-                                    "{\"ports\": [" + hv("spare", "hv-small", 20) + ", "
-                                            + "{\"port\": \"dc\", \"kind\": \"hv-small\", \"flow\": \"hv-dc\", \"half\": \"male\", \"amps\": \"20\"}, {\"port\": \"out\", \"kind\": \"stud-m8\", \"flow\": \"12-v\", \"half\": \"male\", \"volts\": \"16\", \"amps\": \"180\"}], \"part\": \"HV-DC1\"")
-                            .inPart(
-                                    "common-high-voltage",
-                                    ", \"ports\": [{\"port\": \"dc\", \"kind\": \"hv-small\", \"flow\": \"hv-dc\", \"half\": \"male\", \"volts\": \"500\", \"amps\": \"20\"}, {\"port\": \"out\", \"kind\": \"stud-m8\", \"flow\": \"12-v\", \"half\": \"male\", \"volts\": \"16\", \"amps\": \"180\"}]",
-                                    "")
+                                    DC_THEN_OUT,
+                                    hv("spare", "hv-small", 20) + ", " + DC_THEN_OUT)
                             .found(PICKUP))
                     .containsExactly("port leads nowhere: converter (spare)");
         }

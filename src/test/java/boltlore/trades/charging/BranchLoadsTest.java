@@ -64,7 +64,8 @@ class BranchLoadsTest {
     }
 
     @Test
-    @DisplayName("of 71.7 Nm at 12,000 rpm = 90.10 kW, at 94 % from the empty pack of 288 V, is 90,101 / (0.94 × 288) = 332.82 A; of 44 Nm 204.24 A for hours")
+    @DisplayName(
+            "of 71.7 Nm at 12,000 rpm = 90.10 kW, at 94 % from the empty pack of 288 V, is 90,101 / (0.94 × 288) = 332.82 A; of 44 Nm 204.24 A for hours")
     void of_a_drive_unit() {
         BranchLoad load = load("bl-1001", "drive-90-kw");
 
