@@ -164,7 +164,9 @@ public final class CoatDesk {
     private static Outcome<List<Piece>> matching(Writing writing, String name, Coat to) {
         Piece one = writing.shop().piece(name).orElse(null);
         if (one != null) {
-            return one.state().next().contains(to) ? Outcome.sound(List.of(one)) : Outcome.faulty(CoatRules.cannot(one, to));
+            return one.state().next().contains(to)
+                    ? Outcome.sound(List.of(one))
+                    : Outcome.faulty(CoatRules.cannot(one, to));
         }
         List<Piece> below = writing.shop().pieces(List.of(), name.split("/", 2)[0]).stream()
                 .filter(piece -> piece.piece().startsWith(name + "/"))
