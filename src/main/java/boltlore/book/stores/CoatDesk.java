@@ -9,7 +9,6 @@ import boltlore.book.StockHappening;
 import boltlore.book.db.Book;
 import boltlore.book.db.Reading;
 import boltlore.book.db.Shop.Piece;
-import boltlore.book.db.Stock;
 import boltlore.book.db.Writing;
 import boltlore.book.db.Written;
 import boltlore.catalogue.Catalogue;
@@ -27,7 +26,6 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /** The queue before and in the coating shop, piece by piece over all orders. */
 public final class CoatDesk {
@@ -166,7 +164,9 @@ public final class CoatDesk {
     private static Outcome<List<Piece>> matching(Writing writing, String name, Coat to) {
         Piece one = writing.shop().piece(name).orElse(null);
         if (one != null) {
-            return one.state().next().contains(to) ? Outcome.sound(List.of(one)) : Outcome.faulty(cannot(one, to));
+            return one.state().next().contains(to)
+                    ? Outcome.sound(List.of(one))
+                    : Outcome.faulty(CoatRules.cannot(one, to));
         }
         List<Piece> below = writing.shop().pieces(List.of(), name.split("/", 2)[0]).stream()
                 .filter(piece -> piece.piece().startsWith(name + "/"))
@@ -184,36 +184,11 @@ public final class CoatDesk {
                                 "'" + name + "'",
                                 "a piece, part or order of the queue",
                                 "'boltlore coating list' shows them; 'boltlore coating queue ORDER' takes them up.")
-                        : cannot(below.get(0), to));
-    }
-
-    private static Fault cannot(Piece piece, Coat to) {
-        String may = piece.state().next().stream().map(Coat::written).collect(Collectors.joining(", "));
-        return Fault.of(
-                "piece " + piece.piece(),
-                "'" + piece.state().written() + "', from where it does not go to '" + to.written() + "'",
-                may.isEmpty() ? "nothing further" : "one of " + may,
-                "");
-    }
-
-    /** A booth sprays one powder at a time, so that a load has one finish. */
-    private static Outcome<Boolean> onePowder(Reading reading, Piece piece, Coat to, String load) {
-        return reading.shop().pieces(List.of(Coat.HUNG), "").stream()
-                .filter(other -> to == Coat.HUNG
-                        && other.load().equals(load)
-                        && !other.finish().equals(piece.finish()))
-                .findFirst()
-                .map(other -> Outcome.<Boolean>faulty(Fault.of(
-                        "piece " + piece.piece(),
-                        piece.finish() + " in load " + load + ", in which " + other.piece() + " hangs for "
-                                + other.finish(),
-                        "one powder in a load",
-                        "Hang it in a load of its own.")))
-                .orElseGet(() -> Outcome.sound(true));
+                        : CoatRules.cannot(below.get(0), to));
     }
 
     private Outcome<Piece> move(Writing writing, Piece piece, Coat to, String load, String reason) {
-        return onePowder(writing, piece, to, load)
+        return CoatRules.onePowder(writing, piece, to, load)
                 .then(fine -> stores(writing, piece, to, reason))
                 .then(done -> {
                     writing.add(
@@ -231,7 +206,7 @@ public final class CoatDesk {
             });
         }
         if (to == Coat.SCRAPPED) {
-            Held bare = lying(writing, piece.part(), "");
+            Held bare = CoatRules.lying(writing, piece.part(), "");
             if (bare != null) {
                 writing.add(new StockHappening.Scrapped(bare, BigDecimal.ONE), reason);
             }
@@ -240,7 +215,7 @@ public final class CoatDesk {
         if (piece.state() != Coat.ACCEPTED) {
             return Outcome.sound(true);
         }
-        Held coated = lying(writing, piece.part(), piece.finish());
+        Held coated = CoatRules.lying(writing, piece.part(), piece.finish());
         if (coated == null) {
             return Outcome.faulty(Fault.of(
                     "piece " + piece.piece(),
@@ -259,7 +234,7 @@ public final class CoatDesk {
      * own or a lot, which must be known.
      */
     private Outcome<Boolean> accept(Writing writing, Piece piece) {
-        Held bare = lying(writing, piece.part(), "");
+        Held bare = CoatRules.lying(writing, piece.part(), "");
         Part part = catalogue.parts().get(new PartNumber(piece.part()));
         if (bare == null && part != null && part.tracked() != null) {
             return Outcome.faulty(Fault.of(
@@ -281,15 +256,6 @@ public final class CoatDesk {
                     "");
         }
         return Outcome.sound(true);
-    }
-
-    private static @Nullable Held lying(Writing writing, String part, String finish) {
-        return writing.stock().of(part).stream()
-                .filter(row ->
-                        row.held().finish().equals(finish) && row.quantity().compareTo(BigDecimal.ONE) >= 0)
-                .map(Stock.Row::held)
-                .findFirst()
-                .orElse(null);
     }
 
     private void worked(Writing writing, Piece piece, BigDecimal more) {

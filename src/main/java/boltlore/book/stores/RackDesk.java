@@ -150,8 +150,7 @@ public final class RackDesk {
             List<KitInWork> kits, CutTogether cut, Map<String, String> heats, String reason) {
         return book.write(by, writing -> {
             List<Fault> again = kits.stream()
-                    .filter(kit -> reason.isBlank())
-                    .flatMap(kit -> cutBefore(writing, kit).stream())
+                    .flatMap(kit -> cutBefore(writing, kit, reason).stream())
                     .toList();
             if (!again.isEmpty()) {
                 return Outcome.faulty(again);
@@ -193,10 +192,11 @@ public final class RackDesk {
     }
 
     /** The same kit is sawn once; a second time, after a change or a mistake, somebody says why. */
-    private static Optional<Fault> cutBefore(Reading reading, KitInWork kit) {
+    private static Optional<Fault> cutBefore(Reading reading, KitInWork kit, String reason) {
         String order = kit.order().name();
         return reading.journal().of(new Subject(OrderHappening.WHAT, order)).stream()
-                .filter(entry -> entry.happening() instanceof Outcome.Sound<Happening> sound
+                .filter(entry -> reason.isBlank()
+                        && entry.happening() instanceof Outcome.Sound<Happening> sound
                         && sound.value() instanceof Worked worked
                         && worked.stage().equals(CUT)
                         && worked.quantity().signum() > 0)
