@@ -16,7 +16,7 @@ class DeskPortTest {
     @Test
     @DisplayName("that something else answers at says so, and how to take another")
     void taken(@TempDir Path folder) throws IOException {
-        try (ServerSocket other = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
+        try (ServerSocket other = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             String refused = DeskAt.file(folder).refused("desk", "--port", other.getLocalPort());
             assertThat(refused)
                     .contains("port " + other.getLocalPort())

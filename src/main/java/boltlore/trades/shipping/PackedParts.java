@@ -54,7 +54,7 @@ final class PackedParts {
         String says = first
                 ? heading(shipment, crate, words)
                 : phrases.say("crate") + " " + crate.number() + " · " + words.of(crate.load());
-        if (bag.equals(crate.load().bag()) || bag.isEmpty() && first) {
+        if (bag.equals(crate.load().bag()) || (bag.isEmpty() && first)) {
             return says;
         }
         return says + " · " + (bag.isEmpty() ? phrases.say("loose") : words.bag(bag));
