@@ -150,7 +150,7 @@ class PageBreaksTest {
                         groups.add(words);
                     }
                     boolean first =
-                            heads.contains(stretch.first() + 1 + i) || i == 0 && heads.contains(stretch.first());
+                            heads.contains(stretch.first() + 1 + i) || (i == 0 && heads.contains(stretch.first()));
                     assertThat(first || !words.contains("continued"))
                             .as("row %d", i)
                             .isTrue();
