@@ -188,13 +188,10 @@ public final class CoatDesk {
     }
 
     private Outcome<Piece> move(Writing writing, Piece piece, Coat to, String load, String reason) {
-        return CoatRules.onePowder(writing, piece, to, load)
-                .then(fine -> stores(writing, piece, to, reason))
-                .then(done -> {
-                    writing.add(
-                            new Coating(piece.piece(), piece.order(), piece.part(), piece.finish(), to, load), reason);
-                    return Outcome.sound(writing.shop().piece(piece.piece()).orElseThrow());
-                });
+        return stores(writing, piece, to, reason).then(done -> {
+            writing.add(new Coating(piece.piece(), piece.order(), piece.part(), piece.finish(), to, load), reason);
+            return Outcome.sound(writing.shop().piece(piece.piece()).orElseThrow());
+        });
     }
 
     /** An accepted piece lies in the stores in its finish; one that is rejected after that does no more. */

@@ -2,14 +2,11 @@ package boltlore.book.stores;
 
 import boltlore.book.Held;
 import boltlore.book.ShopHappening.Coat;
-import boltlore.book.db.Reading;
 import boltlore.book.db.Shop.Piece;
 import boltlore.book.db.Stock;
 import boltlore.book.db.Writing;
 import boltlore.faults.Fault;
-import boltlore.faults.Outcome;
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -25,22 +22,6 @@ final class CoatRules {
                 "'" + piece.state().written() + "', from where it does not go to '" + to.written() + "'",
                 may.isEmpty() ? "nothing further" : "one of " + may,
                 "");
-    }
-
-    /** A booth sprays one powder at a time, so that a load has one finish. */
-    static Outcome<Boolean> onePowder(Reading reading, Piece piece, Coat to, String load) {
-        return reading.shop().pieces(List.of(Coat.HUNG), "").stream()
-                .filter(other -> to == Coat.HUNG
-                        && other.load().equals(load)
-                        && !other.finish().equals(piece.finish()))
-                .findFirst()
-                .map(other -> Outcome.<Boolean>faulty(Fault.of(
-                        "piece " + piece.piece(),
-                        piece.finish() + " in load " + load + ", in which " + other.piece() + " hangs for "
-                                + other.finish(),
-                        "one powder in a load",
-                        "Hang it in a load of its own.")))
-                .orElseGet(() -> Outcome.sound(true));
     }
 
     static @Nullable Held lying(Writing writing, String part, String finish) {
