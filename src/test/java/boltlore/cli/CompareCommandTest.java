@@ -59,7 +59,7 @@ class CompareCommandTest {
                 .contains("from EUR 44,415.00 to EUR ")
                 .contains(" before tax")
                 .doesNotContain("cost");
-        assertThat(json.get("before").get("price").asText()).isEqualTo("44405.00");
+        assertThat(json.get("before").get("price").asText()).isEqualTo("44415.00");
         assertThat(json.get("before").get("leadDays").asText()).isEqualTo("55");
         assertThat(json.has("directCostDifference")).isFalse();
     }
