@@ -120,9 +120,9 @@ final class PackedParts {
                 .text(
                         "name",
                         phrases.say("name"),
-                        18,
+                        14,
                         line -> line.of().part().name().in(words.language()))
-                .box(Column.blank("serial", phrases.say("serial")).atMost(22));
+                .box(Column.blank("serial", phrases.say("serial")).atMost(26));
     }
 
     private TableSpec<Line> several() {
@@ -135,7 +135,7 @@ final class PackedParts {
                 .text(
                         "name",
                         phrases.say("name"),
-                        26,
+                        22,
                         line -> line.of().part().name().in(words.language()))
                 .text(
                         "piece",
@@ -143,8 +143,8 @@ final class PackedParts {
                         12,
                         line -> line.pieces() + " " + phrases.say("of") + " "
                                 + line.of().numbers())
-                .box(Column.blank("serial", phrases.say("serial")).atMost(24))
-                .box(Column.blank("second", phrases.say("second")).atMost(24));
+                .box(Column.blank("serial", phrases.say("serial")).atMost(26))
+                .box(Column.blank("second", phrases.say("second")).atMost(26));
     }
 
     /** Number, content, outer size and masses. */
