@@ -93,6 +93,16 @@ class BuiltInBookTest {
         }
 
         @Test
+        @DisplayName("and all of the chassis number that orders give themselves, in whatever letters")
+        void vehicleOfOrders() {
+            assertThat(desk.done("recall", "--chassis", "pv 742 01183"))
+                    .contains("BL-1001, pannier-van: ordered")
+                    .doesNotContain("BL-1003");
+            assertThat(desk.refused("recall", "--chassis", "PV 742 0118")).contains("a vehicle in the book");
+            assertThat(desk.done("book", "check")).contains("all sums are as it says");
+        }
+
+        @Test
         @DisplayName("or taken out again, which stays known")
         void takenOut() {
             String entry = desk.done("built", "fit", "BL-1001", "--part", "CH-11X", "--serial", "S-1")

@@ -6,20 +6,14 @@ import boltlore.book.BuiltPart;
 import boltlore.book.BuiltReading;
 import boltlore.book.OrderState;
 import boltlore.book.Recalled;
-import boltlore.json.JsonOut;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
-import java.util.TreeSet;
-import java.util.regex.Pattern;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import org.jspecify.annotations.Nullable;
@@ -101,26 +95,12 @@ public final class AsBuilt {
 
     /** Orders of one vehicle, by number: as it was built, or as the order says it. */
     public List<String> ofChassis(String chassis) {
-        SortedSet<String> orders =
-                new TreeSet<>(handle.createQuery("select order_name from vehicle where lower(chassis) = lower(?)")
-                        .bind(0, chassis)
-                        .mapTo(String.class)
-                        .list());
-        Pattern said = Pattern.compile(
-                "\"chassis\"\\s*:\\s*"
-                        + Pattern.quote(JsonOut.text(chassis).written().strip()),
-                Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-        Contents contents = new Contents(handle);
-        handle.createQuery("select name, draft from customer_order order by name")
-                .map((row, context) -> Map.entry(row.getString("name"), row.getString("draft")))
-                .list()
-                .forEach(order -> {
-                    String draft = new String(contents.of(order.getValue()), StandardCharsets.UTF_8);
-                    if (said.matcher(draft).find()) {
-                        orders.add(order.getKey());
-                    }
-                });
-        return List.copyOf(orders);
+        return handle.createQuery("select order_name from vehicle where lower(chassis) = lower(:chassis) union"
+                        + " select order_name from order_chassis where lower(chassis) = lower(:chassis)"
+                        + " order by order_name")
+                .bind("chassis", chassis)
+                .mapTo(String.class)
+                .list();
     }
 
     /** What of it is in no kit. */

@@ -3,8 +3,12 @@ package boltlore.book.db;
 import boltlore.book.Happening;
 import boltlore.book.OrderHappening;
 import boltlore.book.OrderState;
+import boltlore.faults.Outcome;
+import boltlore.json.Json;
+import boltlore.json.JsonFile;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
@@ -16,6 +20,7 @@ final class OrderSum implements Sum {
         return List.of(
                 "customer_order name",
                 "order_choice order_name option_name",
+                "order_chassis order_name",
                 "quotation order_name version",
                 "issued_sheet order_name entry sheet");
     }
@@ -58,6 +63,21 @@ final class OrderSum implements Sum {
                 text(drafted.due()),
                 drafted.content());
         choices(handle, drafted);
+        handle.execute("delete from order_chassis where order_name = ?", drafted.order());
+        chassis(handle, drafted.content())
+                .ifPresent(chassis -> handle.execute(
+                        "insert into order_chassis (order_name, chassis) values (?, ?)", drafted.order(), chassis));
+    }
+
+    /** As the order itself gives it, where it does. */
+    private static Optional<String> chassis(Handle handle, String content) {
+        Contents contents = new Contents(handle);
+        return contents.has(content)
+                        && JsonFile.parse(content, contents.of(content)) instanceof Outcome.Sound<Json> read
+                        && read.value() instanceof Json.Obj order
+                        && order.members().get("chassis") instanceof Json.Text chassis
+                ? Optional.of(chassis.text())
+                : Optional.empty();
     }
 
     private static void choices(Handle handle, OrderHappening.Drafted drafted) {

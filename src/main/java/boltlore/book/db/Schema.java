@@ -18,7 +18,7 @@ import org.jdbi.v3.core.JdbiException;
 final class Schema {
 
     /** Version of the newest migration. */
-    static final int NEWEST = 42;
+    static final int NEWEST = 43;
 
     private static final String HISTORY = "book_schema";
 
