@@ -151,7 +151,7 @@ final class KitRun {
         List<SheetSet> sets = new ArrayList<>(List.of(new SheetSet("kit", of(kit), always, true)));
         sets.add(new SheetSet("kit, what is packed", of(kit), packed(inWork, trades), true));
         if (all) {
-            trades.results().forEach((trade, results) -> sets.add(set(kit, trade, results)));
+            trades.results().keySet().forEach(trade -> sets.add(set(kit, trade, trades.besidesPackingList(trade))));
         }
         Outcome<List<Path>> outcome = write.apply(out.resolve(kit.order().name()), sets);
         List<Path> written = outcome instanceof Outcome.Sound<List<Path>> paths ? paths.value() : List.of();
@@ -164,10 +164,9 @@ final class KitRun {
 
     /** The packing list where all sheets are written, else the contents list: each takes the other of an earlier run away. */
     private List<SheetFile> packed(KitInWork inWork, KitTrades trades) {
-        if (all && trades.packs()) {
-            return trades.results().values().stream()
-                    .flatMap(results -> files(results, KitTrades::isPackingList).stream())
-                    .toList();
+        List<TradeResult> packingList = all ? trades.packingList() : List.of();
+        if (!packingList.isEmpty()) {
+            return TradeFiles.write(packingList, html);
         }
         return SheetFormats.writeEach(List.of(OrderSheets.contents(inWork, trades)), html).stream()
                 .map(file -> file.under(TradeResult.FOR_CUSTOMERS))
@@ -177,11 +176,7 @@ final class KitRun {
     /** What a trade could not make this time takes nothing away that it made before. */
     private SheetSet set(OrderKit kit, String trade, List<TradeResult> results) {
         boolean whole = results.stream().anyMatch(result -> !result.sheets().isEmpty());
-        return new SheetSet(
-                "kit --all, " + trade,
-                of(kit),
-                files(results, sheet -> !sheet.always() && !KitTrades.isPackingList(sheet)),
-                whole);
+        return new SheetSet("kit --all, " + trade, of(kit), files(results, sheet -> !sheet.always()), whole);
     }
 
     private static List<String> of(OrderKit kit) {

@@ -23,6 +23,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -175,16 +176,28 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
                                 .collect(Findings.collected())));
     }
 
-    /** Whether a packing list says what is in the kit, crate by crate. */
-    public boolean packs() {
-        return results.values().stream()
-                .flatMap(List::stream)
-                .flatMap(result -> result.sheets().stream())
-                .anyMatch(KitTrades::isPackingList);
+    /** What says to the customer what lies in which crate; empty where nothing is packed. */
+    public List<TradeResult> packingList() {
+        return of(ShippingTrade.NAME, KitTrades::isPackingList).stream()
+                .filter(result -> !result.sheets().isEmpty())
+                .toList();
     }
 
-    /** Whether it says to the customer what lies in which crate. */
-    public static boolean isPackingList(TradeResult.Sheet sheet) {
+    /** A trade's sheets without that list. */
+    public List<TradeResult> besidesPackingList(String trade) {
+        return trade.equals(ShippingTrade.NAME)
+                ? of(trade, sheet -> !isPackingList(sheet))
+                : results.getOrDefault(trade, List.of());
+    }
+
+    private List<TradeResult> of(String trade, Predicate<TradeResult.Sheet> wanted) {
+        return results.getOrDefault(trade, List.of()).stream()
+                .map(result -> result.only(wanted))
+                .toList();
+    }
+
+    /** Of sheets of the shipping, whose papers for customers are made already: others would be made to ask for their names. */
+    private static boolean isPackingList(TradeResult.Sheet sheet) {
         return sheet.folder().equals(TradeResult.FOR_CUSTOMERS)
                 && sheet.report().get().file().equals(ShippingTrade.PACKING_LIST);
     }
