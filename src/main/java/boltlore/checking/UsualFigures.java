@@ -63,12 +63,8 @@ final class UsualFigures {
             String name, RecordComponent of, @Nullable Window window) {
 
         @Nullable
-        Object in(Object owner) {
-            try {
-                return of.getAccessor().invoke(owner);
-            } catch (ReflectiveOperationException unreadable) {
-                throw new IllegalStateException(of.toString(), unreadable);
-            }
+        Object in(Record owner) {
+            return RecordValues.of(owner, of);
         }
     }
 

@@ -60,13 +60,9 @@ final class ValuesUsed {
 
     private void walkInto(Record record) {
         for (RecordComponent component : record.getClass().getRecordComponents()) {
-            try {
-                Object value = component.getAccessor().invoke(record);
-                if (value != null) {
-                    walk(value);
-                }
-            } catch (ReflectiveOperationException closed) {
-                throw new IllegalStateException("A record that cannot be read: " + record.getClass(), closed);
+            Object value = RecordValues.of(record, component);
+            if (value != null) {
+                walk(value);
             }
         }
     }
