@@ -4,7 +4,6 @@ import boltlore.bill.Item;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
 import boltlore.explanation.ChoiceWords;
-import boltlore.measure.Wording;
 import boltlore.order.Extra;
 import boltlore.order.Order;
 import boltlore.report.CautionNotes;
@@ -19,6 +18,7 @@ import boltlore.report.Signatures;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import boltlore.trades.picking.OnHold;
+import boltlore.trades.picking.ReusedTable;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -125,30 +125,10 @@ final class PackingPage {
         }
         List<Item> reused = shipment.bill().reused().toList();
         if (!reused.isEmpty()) {
-            page.heading(phrases.say("reused")).note(phrases.say("reusedSay")).add(reused(reused));
+            page.heading(phrases.say("reused"))
+                    .note(phrases.say("reusedSay"))
+                    .add(ReusedTable.in(words.language(), phrases).of(reused));
         }
-    }
-
-    /** What goes back in from the vehicle itself, and lies in no crate. */
-    private TableBuilder reused(List<Item> reused) {
-        return TableSpec.<Item>named("reused")
-                .text(
-                        "part",
-                        phrases.say("part"),
-                        16,
-                        item -> item.part().number().text())
-                .text("name", phrases.say("name"), 40, item -> name(item.part()))
-                .quantity("quantity", phrases.say("quantity"), "", Item::quantity)
-                .text(
-                        "unit",
-                        phrases.say("unit"),
-                        8,
-                        item -> phrases.unit(item.part().unit(), item.quantity()))
-                .text("inspect", phrases.say("inspect"), 60, item -> {
-                    Wording inspect = item.part().upkeep().inspect();
-                    return inspect == null ? "" : inspect.in(words.language());
-                })
-                .of(reused);
     }
 
     /** The pieces that the kit loses if the brackets are left out. */

@@ -4,7 +4,6 @@ import boltlore.bill.Item;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Tracked;
-import boltlore.measure.Wording;
 import boltlore.report.Column;
 import boltlore.report.Phrases;
 import boltlore.report.TableBuilder;
@@ -13,6 +12,7 @@ import boltlore.trades.picking.BagPage;
 import boltlore.trades.picking.BagRow;
 import boltlore.trades.picking.ExtraRow;
 import boltlore.trades.picking.OnHold;
+import boltlore.trades.picking.ReusedTable;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -129,29 +129,8 @@ final class ContentsTables {
                 .of(onHold);
     }
 
-    /** What goes back in from the vehicle itself. */
     TableBuilder reused(List<Item> reused) {
-        return TableSpec.<Item>named("reused")
-                .text(
-                        "part",
-                        phrases.say("part"),
-                        12,
-                        item -> item.part().number().text())
-                .text(
-                        "name",
-                        phrases.say("name"),
-                        40,
-                        item -> item.part().name().in(language))
-                .quantity("quantity", phrases.say("quantity"), "", Item::quantity)
-                .text(
-                        "unit",
-                        phrases.say("unit"),
-                        8,
-                        item -> phrases.unit(item.part().unit(), item.quantity()))
-                .text("inspect", phrases.say("inspect"), 60, item -> {
-                    Wording inspect = item.part().upkeep().inspect();
-                    return inspect == null ? "" : inspect.in(language);
-                })
+        return ReusedTable.in(language, phrases)
                 .box(Column.tick("checked", phrases.say("checked")))
                 .of(reused);
     }
