@@ -16,10 +16,4 @@ public record Capacitor(
         Condition when,
         BigDecimal microfarad,
         @Nullable BigDecimal yNanofarad,
-        @Nullable String branch) {
-
-    /** Of a device whose branch nobody says. */
-    public Capacitor(String name, String says, Condition when, BigDecimal microfarad, @Nullable BigDecimal yNanofarad) {
-        this(name, says, when, microfarad, yNanofarad, null);
-    }
-}
+        @Nullable String branch) {}

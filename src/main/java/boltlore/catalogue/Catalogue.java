@@ -29,33 +29,7 @@ public record Catalogue(
         Stores stores,
         HouseRules house) {
 
-    /** A catalogue of a workshop that asks nothing of its families. */
-    public Catalogue(
-            Workshop workshop,
-            Map<String, Finish> finishes,
-            Map<String, Material> materials,
-            Map<PartNumber, Part> parts,
-            Map<String, Family> families,
-            String revision,
-            @Nullable PriceBook prices,
-            Shipping shipping,
-            @Nullable Capacity capacity,
-            Stores stores) {
-        this(
-                workshop,
-                finishes,
-                materials,
-                parts,
-                families,
-                revision,
-                prices,
-                shipping,
-                capacity,
-                stores,
-                HouseRules.NONE);
-    }
-
-    /** A catalogue that says nothing about its stores. */
+    /** A catalogue that says nothing about its stores, of a workshop that asks nothing of its families. */
     public Catalogue(
             Workshop workshop,
             Map<String, Finish> finishes,
@@ -65,7 +39,18 @@ public record Catalogue(
             String revision,
             @Nullable PriceBook prices,
             Shipping shipping) {
-        this(workshop, finishes, materials, parts, families, revision, prices, shipping, null, Stores.NONE);
+        this(
+                workshop,
+                finishes,
+                materials,
+                parts,
+                families,
+                revision,
+                prices,
+                shipping,
+                null,
+                Stores.NONE,
+                HouseRules.NONE);
     }
 
     /** A catalogue of which no full cost can be worked out, and that says nothing about shipping. */

@@ -31,42 +31,10 @@ public record Electrics(
         List<Outlet> outlets,
         List<FusedCircuit> circuits) {
 
-    /** Of a family whose blade fuses are all in the base vehicle. */
-    public Electrics(
-            @Nullable Buses buses,
-            @Nullable LowVoltage lowVoltage,
-            @Nullable ElectricLimits limits,
-            List<Pack> packs,
-            List<OnBoardCharger> chargers,
-            List<InletWiring> inlets,
-            List<Capacitor> capacitors,
-            List<PrechargeResistor> resistors,
-            List<Fuse> fuses,
-            List<PowerCable> cables,
-            List<Branch> branches,
-            List<PublicLead> leads,
-            List<Outlet> outlets) {
-        this(
-                buses,
-                lowVoltage,
-                limits,
-                packs,
-                chargers,
-                inlets,
-                capacitors,
-                resistors,
-                fuses,
-                cables,
-                branches,
-                leads,
-                outlets,
-                List.of());
-    }
-
     /** Of a family that says nothing about its high-voltage system. */
     public static final Electrics NONE = new Electrics(
             null, null, null, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-            List.of(), List.of());
+            List.of(), List.of(), List.of());
 
     /** A fuse by its name. */
     public Optional<Fuse> fuse(@Nullable String name) {

@@ -25,19 +25,6 @@ public record KitTest(
         Demand demand,
         @Nullable String bound) {
 
-    /** Of which nobody says what bounds its limit. */
-    public KitTest(
-            String name,
-            Wording says,
-            Condition when,
-            List<PositionName> at,
-            boolean earthPoints,
-            Wording method,
-            String instrument,
-            Demand demand) {
-        this(name, says, when, at, earthPoints, method, instrument, demand, null);
-    }
-
     /** Whether it is made once for the whole kit, and not at each of some places. */
     public boolean once() {
         return at.isEmpty() && !earthPoints;

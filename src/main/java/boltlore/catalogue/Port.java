@@ -24,14 +24,9 @@ public record Port(
         String shares,
         @Nullable Bolted bolted) {
 
-    /** A port with contacts of its own. */
-    public Port(String name, String kind, List<PartNumber> mates, @Nullable PartNumber blank, @Nullable Joint joint) {
-        this(name, kind, mates, blank, joint, "", null);
-    }
-
     /** A connector of which only mates and blank are counted. */
     public Port(String name, String kind, List<PartNumber> mates, @Nullable PartNumber blank) {
-        this(name, kind, mates, blank, null);
+        this(name, kind, mates, blank, null, "", null);
     }
 
     /**

@@ -41,7 +41,7 @@ class BondingTestedTest {
         Wording says = Wording.english("Test");
         List<PositionName> at = Stream.of(positions).map(PositionName::new).toList();
         Demand demand = new Demand.Computed(rule, BigDecimal.ZERO);
-        KitTest test = new KitTest("test", says, Condition.ALWAYS, at, false, says, "meter", demand);
+        KitTest test = new KitTest("test", says, Condition.ALWAYS, at, false, says, "meter", demand, null);
         return new EndOfLine(
                 Map.of(),
                 List.of(new TestGroup("group", says, null, says, List.of(), List.of(test))),

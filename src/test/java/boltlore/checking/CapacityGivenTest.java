@@ -7,6 +7,7 @@ import boltlore.catalogue.Capacity.KitWorked;
 import boltlore.catalogue.Capacity.OpenHours;
 import boltlore.catalogue.Capacity.WorkCentre;
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.HouseRules;
 import boltlore.demo.Demo;
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
@@ -44,7 +45,8 @@ class CapacityGivenTest {
                 demo.prices(),
                 demo.shipping(),
                 capacity,
-                demo.stores());
+                demo.stores(),
+                HouseRules.NONE);
     }
 
     private static Capacity changed(String centre, UnaryOperator<WorkCentre> change) {

@@ -28,7 +28,7 @@ class TestOrderTest {
     private static TestGroup group(String name, @Nullable Circuit circuit, LimitRule rule) {
         Wording says = Wording.english(name);
         Demand demand = new Demand.Computed(rule, BigDecimal.ZERO);
-        KitTest test = new KitTest(name, says, Condition.ALWAYS, List.of(), false, says, "meter", demand);
+        KitTest test = new KitTest(name, says, Condition.ALWAYS, List.of(), false, says, "meter", demand, null);
         return new TestGroup(name, says, circuit, says, List.of(), List.of(test));
     }
 

@@ -14,6 +14,7 @@ import boltlore.catalogue.Family;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.FinishRule;
 import boltlore.catalogue.Fits;
+import boltlore.catalogue.HouseRules;
 import boltlore.catalogue.Limit;
 import boltlore.catalogue.Material;
 import boltlore.catalogue.Option;
@@ -191,7 +192,8 @@ public final class CatalogueSketch {
                 prices,
                 Shipping.NONE,
                 null,
-                stores);
+                stores,
+                HouseRules.NONE);
     }
 
     private Workshop workshop() {

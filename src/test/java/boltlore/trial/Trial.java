@@ -165,6 +165,7 @@ public final class Trial {
                 List.of(),
                 List.of(),
                 List.copyOf(leads),
+                List.of(),
                 List.of());
     }
 

@@ -26,7 +26,8 @@ class OlderBookTest {
 
     static Stream<Arguments> older() {
         return Stream.of(BookTest.Kept.values())
-                .flatMap(kept -> Stream.of("1", "20", "30", "40", "41", "42").map(version -> Arguments.of(kept, version)));
+                .flatMap(kept ->
+                        Stream.of("1", "20", "30", "40", "41", "42").map(version -> Arguments.of(kept, version)));
     }
 
     private Place place(BookTest.Kept kept, String name) {

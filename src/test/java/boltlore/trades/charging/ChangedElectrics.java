@@ -63,6 +63,7 @@ record ChangedElectrics(Electrics all) {
                 all.cables(),
                 branches,
                 leads,
-                all.outlets());
+                all.outlets(),
+                List.of());
     }
 }

@@ -166,7 +166,7 @@ class ChargingLimitsTest {
         private static Charging nanofarad(@Nullable String sum) {
             Bill bill = Demo.bill("bl-1001");
             Capacitor one = new Capacitor(
-                    "all", "All", Condition.ALWAYS, BigDecimal.TEN, sum == null ? null : new BigDecimal(sum));
+                    "all", "All", Condition.ALWAYS, BigDecimal.TEN, sum == null ? null : new BigDecimal(sum), null);
             return with(bill, new ChangedElectrics(electrics(bill)).capacitors(List.of(one)));
         }
 

@@ -102,6 +102,7 @@ final class SomeBranch {
                 List.of(CABLE),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 

@@ -5,6 +5,7 @@ import boltlore.catalogue.Capacity;
 import boltlore.catalogue.Capacity.OpenHours;
 import boltlore.catalogue.Capacity.WorkCentre;
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.HouseRules;
 import boltlore.catalogue.PriceBook;
 import boltlore.demo.Demo;
 import boltlore.faults.Outcome;
@@ -94,7 +95,8 @@ final class Planned {
                 prices,
                 demo.shipping(),
                 capacity,
-                demo.stores());
+                demo.stores(),
+                HouseRules.NONE);
         return new KitInWork(
                 new FamilyPlan(other, other.family(bill.order().family())), bill, LocalDate.of(2026, 3, 2));
     }

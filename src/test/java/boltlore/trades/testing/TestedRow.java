@@ -59,7 +59,7 @@ final class TestedRow {
             Limit limit, Demand demand, @Nullable Scale scale, String unit, @Nullable BigDecimal suitedOhm) {
         Wording says = Wording.english("Test");
         Instrument instrument = new Instrument("meter", says, scale);
-        KitTest test = new KitTest("test", says, Condition.ALWAYS, List.of(), false, says, "meter", demand);
+        KitTest test = new KitTest("test", says, Condition.ALWAYS, List.of(), false, says, "meter", demand, null);
         TestGroup group = new TestGroup("group", says, null, says, List.of(), List.of(test));
         List<Box> boxes = Boxes.lay("test", test, instrument);
         return new TestRow("test", group, test, null, instrument, limit, "", unit, suitedOhm, boxes);
