@@ -10,7 +10,11 @@ public final class ReusedTable {
 
     private ReusedTable() {}
 
-    /** @param phrases with words for part, name, quantity, unit and inspect */
+    /**
+     * With the words of a list that leaves the house.
+     *
+     * @param phrases for part, name, quantity, unit and inspect
+     */
     public static TableSpec<Item> in(String language, Phrases phrases) {
         return TableSpec.<Item>named("reused")
                 .text(
