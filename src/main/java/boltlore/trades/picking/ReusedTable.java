@@ -13,7 +13,9 @@ public final class ReusedTable {
     /**
      * With the words of a list that leaves the house.
      *
+     * @param language of the names and of what to inspect
      * @param phrases for part, name, quantity, unit and inspect
+     * @return a row a part of the vehicle, in the order of the parts given to it
      */
     public static TableSpec<Item> in(String language, Phrases phrases) {
         return TableSpec.<Item>named("reused")
