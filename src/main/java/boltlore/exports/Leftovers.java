@@ -37,6 +37,9 @@ final class Leftovers {
                 }
                 // A run may be killed before it has written anything into its folder.
                 if (folder.getFileName().toString().startsWith(ASIDE) && Inside.isFolder(folder)) {
+                    if (Inside.isFolder(inside.hidden())) {
+                        Inside.deletedIfEmpty(inside.hidden());
+                    }
                     Inside.deletedIfEmpty(folder);
                 }
             }

@@ -124,6 +124,20 @@ class KilledRunTest {
     }
 
     @Test
+    @DisplayName("before it had said in a new folder what it does there leaves nothing either")
+    void aside_without_a_word_is_swept() throws IOException {
+        inAnotherPlace();
+        Inside noJournal = new Inside(Files.createDirectory(exports.resolve(Leftovers.ASIDE + "x")));
+        Files.createDirectory(noJournal.hidden());
+        Inside emptyJournal = new Inside(Files.createDirectory(exports.resolve(Leftovers.ASIDE + "y")));
+        Journal.of(emptyJournal).close();
+
+        elsewhere();
+
+        assertThat(names(exports)).containsExactly("BL-1", "BL-2");
+    }
+
+    @Test
     @DisplayName("is told from one that lives, and from folders that are only called like its own")
     void others_are_left_alone() throws IOException {
         inAnotherPlace();
