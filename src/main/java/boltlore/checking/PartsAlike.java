@@ -11,6 +11,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
 import boltlore.measure.PartNumber;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -94,7 +95,12 @@ final class PartsAlike {
         return byName.values().stream()
                 .flatMap(parts -> Stream.concat(TRAITS.stream(), BY_ONE_NAME.stream())
                         .flatMap(trait -> odd(parts, trait.of(), trait.key().equals("customs.hs") ? OTHERS : 1)
-                                .map(part -> remark(part, trait, parts, "other parts of its name"))));
+                                .map(part -> remark(
+                                        part,
+                                        trait,
+                                        parts,
+                                        "other parts of its name, such as "
+                                                + other(parts, part).number() + ","))));
     }
 
     /** Which kinds of bolts, nuts and washers a line brings with its part; how many may differ. */
@@ -115,7 +121,7 @@ final class PartsAlike {
                         "Look whether its bolts have another length, or are missing"));
     }
 
-    /** The one that is unlike all others, which are like each other. */
+    /** The one that is unlike all others, which are like each other; of two the latter. */
     private static <T> Stream<T> odd(List<T> all, Function<T, String> trait, int others) {
         if (all.size() <= others) {
             return Stream.empty();
@@ -125,8 +131,9 @@ final class PartsAlike {
         return byTrait.size() == 2
                 ? byTrait.values().stream()
                         .filter(alone -> alone.size() == 1)
-                        .limit(1)
                         .flatMap(List::stream)
+                        .max(Comparator.comparing(all::indexOf))
+                        .stream()
                 : Stream.empty();
     }
 

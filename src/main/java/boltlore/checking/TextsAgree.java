@@ -78,6 +78,10 @@ final class TextsAgree {
                             "le", "la", "les", "du", "et", "avec", "sans", "pour", "est", "sont", "ou", "par", "aux",
                             "au", "dans"));
 
+    private static final Map<String, String> LANGUAGE_OF = SMALL.entrySet().stream()
+            .flatMap(small -> small.getValue().stream().map(word -> Map.entry(word, small.getKey())))
+            .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+
     private TextsAgree() {}
 
     private static Map<String, String> counted(String words) {
@@ -91,11 +95,7 @@ final class TextsAgree {
     }
 
     static Stream<Remark> remarks(Catalogue catalogue) {
-        return Translations.texts(catalogue)
-                .flatMap(text -> Stream.concat(
-                        figures(text).stream(),
-                        text.wording().byLanguage().entrySet().stream()
-                                .flatMap(each -> language(text, each.getKey(), each.getValue()).stream())));
+        return Translations.texts(catalogue).flatMap(text -> Stream.concat(figures(text).stream(), languages(text)));
     }
 
     /** Another number of numbers is another way to say it: 'terminal 15' is a key switch elsewhere. */
@@ -155,30 +155,21 @@ final class TextsAgree {
         return times;
     }
 
-    private static Optional<Remark> language(Text text, String language, String words) {
-        Map<String, Long> told =
-                SMALL.keySet().stream().collect(Collectors.toMap(other -> other, other -> small(other, words)));
-        if (!SMALL.containsKey(language) || told.getOrDefault(language, 0L) > 0) {
-            return Optional.empty();
-        }
-        return told.entrySet().stream()
-                .filter(other -> other.getValue() > 0)
-                .map(Map.Entry::getKey)
-                .sorted()
-                .findFirst()
-                .map(other -> new Remark(
-                        text.about(),
-                        Check.TEXT_LANGUAGE,
-                        "'" + words + "' under '" + language + "', in words of '" + other + "'",
-                        "each language under its own code",
-                        "Look whether two texts have changed places"));
-    }
-
-    private static long small(String language, String words) {
-        Set<String> small = SMALL.getOrDefault(language, Set.of());
-        return WORD.matcher(words.toLowerCase(Locale.ROOT))
-                .results()
-                .filter(word -> small.contains(word.group()))
-                .count();
+    private static Stream<Remark> languages(Text text) {
+        return text.wording().byLanguage().entrySet().stream().flatMap(each -> {
+            String language = each.getKey();
+            List<String> told = WORD.matcher(each.getValue().toLowerCase(Locale.ROOT))
+                    .results()
+                    .flatMap(word -> Stream.ofNullable(LANGUAGE_OF.get(word.group())))
+                    .toList();
+            return told.isEmpty() || told.contains(language) || !SMALL.containsKey(language)
+                    ? Stream.empty()
+                    : Stream.of(new Remark(
+                            text.about(),
+                            Check.TEXT_LANGUAGE,
+                            "'" + each.getValue() + "' under '" + language + "', in words of '" + told.get(0) + "'",
+                            "each language under its own code",
+                            "Look whether two texts have changed places"));
+        });
     }
 }

@@ -132,6 +132,8 @@ class PlantedSistersTest {
         "driving.json, '\"part\": \"DU-60\"', '\"gearPercent\": \"97\"', '\"gearPercent\": \"79\"', drive unit stook-pickup/DU-60",
         "driving.json, '\"mount\": \"drive-mount-front\"', '\"throatMm\": \"4\"', '\"throatMm\": \"5\"',",
         "driving.json, '\"mount\": \"drive-mount-front\"', '\"throatMm\": \"4\"', '\"throatMm\": \"14\"', mount stook-pickup/drive-mount-front",
+        "kit/cooling.json, '\"position\": \"motor-pump\"', '\"stage\": \"front\"', '\"stage\": \"side\"', position stook-pickup/motor-pump",
+        "family.json, '\"option\": \"language\"', '\"languages\": [\"fr\"]', '\"languages\": [\"de\"]', value stook-pickup/language/fr",
         "joints.json, '\"position\": \"cradle\"', '\"clampMm\": 68', '\"clampMm\": 6', joint stook-pickup/cradle"
     })
     void the_same_in_another_family(String file, String line, String from, String to, @Nullable String about)
