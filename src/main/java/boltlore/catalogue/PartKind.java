@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param hs beginnings of customs codes that only parts of it have
  * @param flow what goes through a port of every part of it, and of no other; or null
  * @param takes how many of another kind each part of it holds or asks for
+ * @param tracked what stores write down of each part of it at least, or null where the house does not ask
  * @param needed null where no vehicle must have one
  */
 public record PartKind(
@@ -20,6 +21,7 @@ public record PartKind(
         List<String> hs,
         @Nullable Flow flow,
         List<Takes> takes,
+        @Nullable Tracked tracked,
         @Nullable Needed needed) {
 
     /** That many of another kind, no more and no fewer. */

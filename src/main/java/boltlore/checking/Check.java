@@ -95,6 +95,17 @@ public enum Check {
     COUNT_OPEN("number that follows from nothing"),
     SEAL("seal against its box"),
     MASKS("kept bare unlike the others"),
+    ORDER_CODE("order code of two parts"),
+    DRAWING_SHARED("drawing of two things"),
+    TRACKED("not tracked as its kind is"),
+    TEXT_FIGURES("figures unlike in another language"),
+    TEXT_LANGUAGE("text in another language"),
+    UNLIKE_FAMILY("unlike the same in another family"),
+    ERA_UNLIKE("body unlike the others of its family"),
+    UNLIKE_KIND("unlike its kind"),
+    BAG_UNLIKE("in a bag of another stage or sub-system"),
+    FUSE_UNLIKE("fuse unlike the others"),
+    COAT_NEEDLESS("coat on what needs none"),
     TRANSLATION("not translated");
 
     private final String written;

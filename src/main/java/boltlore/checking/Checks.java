@@ -27,6 +27,7 @@ public final class Checks {
             Torques::remarks,
             AlternatesAgree::remarks,
             MakingGiven::drawings,
+            OneThingOneName::remarks,
             Bins::shared);
 
     private static final List<Function<Catalogue, Stream<Remark>>> OF_ALL = List.of(
@@ -76,6 +77,12 @@ public final class Checks {
             VehicleLimits::remarks,
             TradeFigures::remarks,
             Translations::remarks,
+            TextsAgree::remarks,
+            FamiliesAlike::remarks,
+            FamiliesNear::remarks,
+            PartsAlike::remarks,
+            BagsAlike::remarks,
+            FusesAlike::remarks,
             Translations::unnamedBags);
 
     /** What adds up from the parts inside an assembly. */

@@ -11,14 +11,38 @@ import boltlore.catalogue.Line;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Port;
 import boltlore.measure.Digits;
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** What electrics.json must say, for nothing is held against what it leaves out: where a fuse sits, contacts that are shared, wires. */
 final class ElectricsSaid {
 
-    /** Insulation of vehicle wires of the usual class, in °C (ISO 19642, class C: 125 °C); from memory. */
-    private static final int WIRE_C = 125;
+    /**
+     * A that one core of copper in PVC carries for hours in air of 50 °C, by mm²: table of permissible continuous currents in a
+     * handbook of automotive engineering, after DIN VDE 0298-4, from memory; below 1 mm² on with its exponent.
+     */
+    private static final NavigableMap<BigDecimal, BigDecimal> WIRE_AMPS = new TreeMap<>(Map.ofEntries(
+            wire("0.35", "7.4"),
+            wire("0.5", "9.1"),
+            wire("0.75", "11.5"),
+            wire("1", "13.5"),
+            wire("1.5", "17"),
+            wire("2.5", "22.7"),
+            wire("4", "29.8"),
+            wire("6", "38.3"),
+            wire("10", "51.8"),
+            wire("16", "69.6"),
+            wire("25", "91.6"),
+            wire("35", "112"),
+            wire("50", "140")));
+
+    /** Data sheets round. */
+    private static final BigDecimal ROUNDED = new BigDecimal("1.05");
 
     private final Catalogue catalogue;
     private final Family family;
@@ -95,8 +119,19 @@ final class ElectricsSaid {
         return !together.canHold(new Condition.AnyOf(fitted), inlet.when());
     }
 
+    private static Map.Entry<BigDecimal, BigDecimal> wire(String mm2, String amps) {
+        return Map.entry(new BigDecimal(mm2), new BigDecimal(amps));
+    }
+
+    /** Of the next larger wire in the table; of none where it is larger than all. */
+    private static @Nullable BigDecimal mostAmps(FusedCircuit circuit) {
+        Map.Entry<BigDecimal, BigDecimal> wire = WIRE_AMPS.ceilingEntry(circuit.wireMm2());
+        return wire == null ? null : wire.getValue();
+    }
+
     private boolean hot(FusedCircuit circuit) {
-        return circuit.wireAmps().compareTo(CableFacts.mostAmps(circuit.wireMm2(), WIRE_C)) > 0;
+        BigDecimal most = mostAmps(circuit);
+        return most != null && circuit.wireAmps().compareTo(most.multiply(ROUNDED)) > 0;
     }
 
     private Remark wire(FusedCircuit circuit) {
@@ -104,8 +139,8 @@ final class ElectricsSaid {
                 "circuit " + family.name() + "/" + circuit.name(),
                 Check.CABLE_FACTS,
                 "'wireAmps' " + Digits.plain(circuit.wireAmps()) + " of " + Digits.plain(circuit.wireMm2()) + " mm²",
-                "at most " + CableFacts.mostAmps(circuit.wireMm2(), WIRE_C)
-                        + " A: a single core alone in air of 30 °C (workshop's own value, check before use)",
+                "at most " + mostAmps(circuit)
+                        + " A for hours: a core of a loom at 50 °C (workshop's own value, check before use)",
                 "Take it from the maker's data sheet for how the wire lies in its loom");
     }
 }

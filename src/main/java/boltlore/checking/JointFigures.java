@@ -65,6 +65,9 @@ final class JointFigures {
     /** What plastic, gaskets and terminals bear of a bolt's own torque at least; common practice, no source. */
     private static final BigDecimal OWN_LEAST = new BigDecimal("0.1");
 
+    /** Taps reach, and drawings ask, this many diameters at most: DIN 76-1 and common practice, from memory. */
+    private static final BigDecimal DEEPEST = BigDecimal.valueOf(3);
+
     private static final BigDecimal AREA_GIVES = new BigDecimal("0.05");
 
     private final Catalogue catalogue;
@@ -116,7 +119,8 @@ final class JointFigures {
                         bearing == null
                                 ? Stream.<Remark>of()
                                 : bolts.stream().flatMap(bolt -> ring(facts, bearing, bolt)),
-                        bolts.stream().flatMap(bolt -> torques(facts, bolt)))
+                        bolts.stream().flatMap(bolt -> torques(facts, bolt)),
+                        bolts.stream().flatMap(bolt -> deep(facts, bolt)))
                 .flatMap(remarks -> remarks)
                 .distinct();
     }
@@ -195,6 +199,18 @@ final class JointFigures {
                         Digits.upTo(least, 1) + " to " + Digits.upTo(computed, 1)
                                 + " Nm: a tenth to all of what the bolt takes",
                         "Look at the point and the unit of the torque, and at its source"));
+    }
+
+    private Stream<Remark> deep(JointFacts facts, Fixing bolt) {
+        BigDecimal depth = facts.depthMm();
+        return ScrewThread.of(bolt.thread()).stream()
+                .map(thread -> thread.diameterMm().multiply(DEEPEST))
+                .filter(most -> depth != null && depth.compareTo(most) > 0)
+                .map(most -> remark(
+                        facts,
+                        "'depthMm' " + said(depth) + " for " + bolt.thread(),
+                        "at most " + Digits.plain(most) + " mm, three diameters, as deep as threads are tapped",
+                        "Measure the hole: a bolt that is too long bottoms and clamps nothing"));
     }
 
     private Stream<Remark> ofMount(Mounting.Mount mount) {

@@ -5,13 +5,17 @@ import boltlore.catalogue.Contained;
 import boltlore.catalogue.Need;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.PartKind;
+import boltlore.catalogue.Tracked;
 import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 
-/** What the house says of a kind of parts is true of each of its parts: their cautions, and how many of another kind they take. */
+/** What the house says of a kind of parts is true of each of its parts: their cautions, what stores write down, and how many of
+ * another kind they take. */
 final class KindsKept {
 
     private final Catalogue catalogue;
@@ -25,7 +29,26 @@ final class KindsKept {
         return catalogue.parts().values().stream()
                 .flatMap(part -> catalogue.house().kinds().values().stream()
                         .filter(kind -> kind.covers(part))
-                        .flatMap(kind -> Stream.concat(cautions(part, kind), kept.takes(part, kind))));
+                        .flatMap(kind -> Stream.of(
+                                        cautions(part, kind), tracked(part, kind).stream(), kept.takes(part, kind))
+                                .flatMap(remarks -> remarks)));
+    }
+
+    /** A serial number tells more than a lot. */
+    private static Optional<Remark> tracked(Part part, PartKind kind) {
+        Tracked asked = kind.tracked();
+        return asked == null || part.tracked() == Tracked.SERIAL || part.tracked() == asked
+                ? Optional.empty()
+                : Optional.of(new Remark(
+                        Said.part(part),
+                        Check.TRACKED,
+                        part.tracked() == null ? "no 'tracked'" : "'tracked' by " + written(part.tracked()),
+                        "by " + written(asked) + ", as every " + said(kind) + " is by house.json",
+                        "Add it: without it no recall finds the kits that have a bad one"));
+    }
+
+    static String written(Tracked tracked) {
+        return tracked.name().toLowerCase(Locale.ROOT);
     }
 
     private static Stream<Remark> cautions(Part part, PartKind kind) {

@@ -4,18 +4,21 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Feature;
+import boltlore.catalogue.Fixing;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Need;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
+import boltlore.catalogue.ThreadName;
 import boltlore.measure.Digits;
-import boltlore.measure.PositionName;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -74,51 +77,94 @@ record MasksAlike(Catalogue catalogue, Family family) {
         return coat == null ? Stream.of() : coat.features().stream();
     }
 
-    /** Of what hangs on a coated part whose threads are named, and whose bolts bring no nut. */
-    private Stream<Remark> enough(Position position) {
-        PositionName under = position.under();
-        Stream<Position> holders = Stream.concat(
-                Stream.ofNullable(under).flatMap(name -> family.position(name).stream()),
-                family.positions().stream()
-                        .filter(other -> other.lines().stream()
-                                .anyMatch(line -> line.carries().contains(position.name()))));
-        List<Part> held = holders.distinct().flatMap(this::coated).toList();
-        return position.lines().stream()
-                .flatMap(line ->
-                        needs(line).flatMap(need -> held.stream().flatMap(holder -> few(line, need, holder).stream())));
+    /** Bolts of one thread that go into a coated part, from all that hangs on it, and the positions that bring them. */
+    private record Bolted(BigDecimal bolts, boolean tapped, Set<String> positions) {
+
+        Bolted and(Bolted other) {
+            Set<String> all = new TreeSet<>(positions);
+            all.addAll(other.positions());
+            return new Bolted(bolts.add(other.bolts()), tapped || other.tapped(), all);
+        }
+    }
+
+    /** Of a part whose threads are named, or whose joints go into tapped holes. */
+    private Stream<Remark> enough(Position at) {
+        return coated(at).flatMap(holder -> {
+            Map<String, Bolted> byThread = new TreeMap<>();
+            family.positions().stream()
+                    .filter(position -> hangsOn(position, at, holder))
+                    .forEach(position -> bolts(position)
+                            .forEach((thread, most) -> byThread.merge(
+                                    thread,
+                                    new Bolted(
+                                            most,
+                                            tapped(position, thread),
+                                            Set.of(position.name().text())),
+                                    Bolted::and)));
+            return byThread.entrySet().stream()
+                    .flatMap(entry -> few(holder, entry.getKey(), entry.getValue()).stream());
+        });
+    }
+
+    private static boolean hangsOn(Position position, Position at, Part holder) {
+        return at.name().equals(position.under())
+                || at.lines().stream()
+                        .anyMatch(line -> line.part().equals(holder.number())
+                                && line.carries().contains(position.name()));
+    }
+
+    /** By thread, the most that any line of the position brings without nuts. */
+    private Map<String, BigDecimal> bolts(Position position) {
+        Map<String, BigDecimal> most = new TreeMap<>();
+        position.lines()
+                .forEach(line -> needs(line).forEach(need -> {
+                    Part bolt = catalogue.parts().get(need.part());
+                    Fixing fixing = bolt == null ? null : bolt.fixing();
+                    if (bolt != null
+                            && fixing != null
+                            && fixing.isBolt()
+                            && need.ask() instanceof Need.Each each
+                            && !nuts(bolt)) {
+                        most.merge(fixing.thread(), each.quantity(), BigDecimal::max);
+                    }
+                }));
+        return most;
+    }
+
+    private boolean nuts(Part bolt) {
+        return bolt.needs().stream()
+                .map(Need::part)
+                .map(catalogue.parts()::get)
+                .filter(Objects::nonNull)
+                .anyMatch(with -> with.fixing() != null && with.fixing().isNut());
+    }
+
+    /** Whether joints.json says that bolts of the position go into a tapped hole of that thread, whatever holds it. */
+    private boolean tapped(Position position, String thread) {
+        return family.joints().stream()
+                .anyMatch(facts -> position.name().equals(facts.position())
+                        && facts.thread() != null
+                        && ThreadName.mate(thread, facts.thread()));
     }
 
     private Stream<Need> needs(Line line) {
         return Stream.concat(line.needs().stream(), catalogue.part(line.part()).needs().stream());
     }
 
-    private Optional<Remark> few(Line line, Need need, Part holder) {
-        Part bolt = catalogue.parts().get(need.part());
-        if (bolt == null
-                || bolt.fixing() == null
-                || !bolt.fixing().isBolt()
-                || !(need.ask() instanceof Need.Each each)) {
-            return Optional.empty();
-        }
-        String thread = bolt.fixing().thread();
+    private static Optional<Remark> few(Part holder, String thread, Bolted bolted) {
         BigDecimal threads = BigDecimal.valueOf(features(holder)
                 .filter(feature ->
                         feature.kind() == Feature.Kind.THREAD && feature.size().equals(thread))
                 .mapToInt(Feature::count)
                 .sum());
-        boolean nuts = bolt.needs().stream()
-                .map(Need::part)
-                .map(catalogue.parts()::get)
-                .filter(Objects::nonNull)
-                .anyMatch(with -> with.fixing() != null && with.fixing().isNut());
-        return nuts || threads.signum() == 0 || each.quantity().compareTo(threads) <= 0
+        return (threads.signum() == 0 && !bolted.tapped()) || bolted.bolts().compareTo(threads) <= 0
                 ? Optional.empty()
                 : Optional.of(new Remark(
                         Said.part(holder),
                         Check.MASKS,
                         Digits.plain(threads) + " threads " + thread + " kept bare",
-                        Digits.plain(each.quantity()) + ", as many as bolts of " + Said.line(family, line)
-                                + " go into it",
-                        "Correct 'count' of the thread in its 'features', or the bolts of the line"));
+                        Digits.plain(bolted.bolts()) + ", as many as bolts of "
+                                + String.join(" and ", bolted.positions()) + " go into it",
+                        "Correct 'features' of the part, or the bolts of those positions, or 'thread' in joints.json"));
     }
 }

@@ -17,18 +17,22 @@ import org.jspecify.annotations.Nullable;
 /** What customers and partners read is there in each of the workshop's languages. */
 final class Translations {
 
-    private record Text(String about, Wording wording) {}
+    record Text(String about, Wording wording) {}
 
     private Translations() {}
 
     static Stream<Remark> remarks(Catalogue catalogue) {
         List<String> languages = catalogue.workshop().languages();
+        return texts(catalogue).flatMap(text -> check(text, languages));
+    }
+
+    /** Each text that people read, and what it is about. */
+    static Stream<Text> texts(Catalogue catalogue) {
         return Stream.of(
                         shared(catalogue),
                         ofPrices(catalogue),
                         catalogue.families().values().stream().flatMap(Translations::ofFamily))
-                .flatMap(texts -> texts)
-                .flatMap(text -> check(text, languages));
+                .flatMap(texts -> texts);
     }
 
     /** Once a workshop names its bags, papers show no code among the names. */

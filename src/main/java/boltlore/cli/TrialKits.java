@@ -57,7 +57,7 @@ record TrialKits(Family family, int kits, boolean complete, List<Answer.Defect> 
             Set.of("fixings", "axle-loads", "driving", "braking", "cooling", "mounting", "test");
 
     /** What these want looked at is the catalogue's, and not what one vehicle, its customer or its way of travel makes of it. */
-    private static final Set<String> LOOKED_AT = Set.of("fixings", "cooling", "mounting");
+    private static final Set<String> LOOKED_AT = Set.of("fixings", "driving", "cooling", "mounting");
 
     private record Found(Finding finding, Choices first, int kits) {}
 

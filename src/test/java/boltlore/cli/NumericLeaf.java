@@ -61,17 +61,12 @@ record NumericLeaf(Path file, String field, String place, String written, int ke
         return leaves.stream().filter(leaf -> !NAMES.contains(leaf.name()));
     }
 
-    private static String field(Path file, String place) {
+    static String field(Path file, String place) {
         String kind = file.toString()
                 .replaceFirst("^parts/.*", "parts")
                 .replaceFirst("^families/[^/]*/", "")
                 .replaceFirst("^kit/.*", "kit");
         return kind + place.replaceAll("/\\d+", "").replace("/", " ");
-    }
-
-    /** Whether a family's proof may rest on it. */
-    boolean mayTouch(String family) {
-        return !file.startsWith("families") || file.startsWith(Path.of("families", family));
     }
 
     private String name() {
@@ -99,9 +94,11 @@ record NumericLeaf(Path file, String field, String place, String written, int ke
     }
 
     private String without(String text) {
-        if (key == from) {
-            return text;
-        }
+        return key == from ? text : without(text, key, to);
+    }
+
+    /** A text of JSON without what stands from a key to the end of its value, and without the comma that parted it from others. */
+    static String without(String text, int key, int to) {
         String before = text.substring(0, key);
         String after = text.substring(to);
         return after.stripLeading().startsWith(",")

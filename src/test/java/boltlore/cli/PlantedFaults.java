@@ -1,14 +1,6 @@
 package boltlore.cli;
 
-import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Family;
-import boltlore.catalogue.json.CatalogueReader;
-import boltlore.catalogue.json.PartlyRead;
-import boltlore.checking.Checks;
-import boltlore.faults.Outcome;
-import boltlore.logic.Deadline;
-import boltlore.proof.FamilyProof;
-import boltlore.proof.Prover;
+import boltlore.cli.PlantedCopy.Seen;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -19,15 +11,12 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * How many slips in the numbers of the demo catalogue {@code check} or {@code prove} sees: of every numeric field some values,
@@ -43,24 +32,14 @@ public final class PlantedFaults {
 
     private static final long SEED = 20261130;
 
-    /** Where a fault is seen first. */
-    private enum Seen {
-        READING,
-        CHECK,
-        PROOF,
-        UNSEEN
-    }
-
     private record Fault(NumericLeaf leaf, NumericLeaf.Slip slip) {}
 
-    private final Path folder;
+    private final PlantedCopy copy;
     private final PrintStream unseen;
-    private final Map<Path, String> texts = new HashMap<>();
-    private final Map<String, Set<String>> sound = new HashMap<>();
     private final Map<String, Map<NumericLeaf.Slip, Map<Seen, Integer>>> counted = new TreeMap<>();
 
-    private PlantedFaults(Path folder, PrintStream unseen) {
-        this.folder = folder;
+    private PlantedFaults(PlantedCopy copy, PrintStream unseen) {
+        this.copy = copy;
         this.unseen = unseen;
     }
 
@@ -72,20 +51,18 @@ public final class PlantedFaults {
         Files.createDirectories(Path.of("target"));
         try (PrintStream unseen = new PrintStream(
                 Files.newOutputStream(Path.of("target/planted-faults.txt")), true, StandardCharsets.UTF_8)) {
-            new PlantedFaults(folder, unseen).run(each, wanted);
+            new PlantedFaults(PlantedCopy.of(folder), unseen).run(each, wanted);
         }
     }
 
     private void run(int each, Pattern wanted) throws IOException {
         Map<String, List<NumericLeaf>> fields = new TreeMap<>();
-        for (Path file : copied()) {
-            NumericLeaf.in(folder, file)
+        for (Path file : copy.files()) {
+            NumericLeaf.in(copy.folder(), file)
                     .filter(leaf -> wanted.matcher(leaf.field()).find())
                     .forEach(leaf -> fields.computeIfAbsent(leaf.field(), any -> new ArrayList<>())
                             .add(leaf));
         }
-        Catalogue whole = read().rest();
-        whole.families().values().forEach(family -> sound.put(family.name(), proved(whole, family)));
         List<Fault> open = new ArrayList<>();
         Random chance = new Random(SEED);
         for (List<NumericLeaf> field : fields.values()) {
@@ -102,41 +79,18 @@ public final class PlantedFaults {
         print();
     }
 
-    /** The demo's files but orders, schemas and remnants, which are no part of the catalogue. */
-    private List<Path> copied() throws IOException {
-        List<Path> files = new ArrayList<>();
-        Path demo = Path.of("catalog");
-        try (Stream<Path> all = Files.walk(demo)) {
-            for (Path each : all.filter(Files::isRegularFile).sorted().toList()) {
-                Path name = demo.relativize(each);
-                Files.createDirectories(folder.resolve(name).toAbsolutePath().getParent());
-                Files.copy(each, folder.resolve(name));
-                if (name.toString().endsWith(".json") && !name.toString().matches("(orders|schema|remnants|lists).*")) {
-                    files.add(name);
-                    texts.put(name, Files.readString(each));
-                }
-            }
-        }
-        return files;
-    }
-
     /** What reading and checking do not see of a number. */
     private List<Fault> unchecked(NumericLeaf leaf) throws IOException {
         List<Fault> open = new ArrayList<>();
         for (NumericLeaf.Slip slip : NumericLeaf.Slip.values()) {
             Fault fault = new Fault(leaf, slip);
-            if (!leaf.with(slip, text(leaf.file())).equals(text(leaf.file()))) {
-                plant(List.of(fault));
-                PartlyRead read = read();
-                if (!read.whole().faults().isEmpty()) {
-                    count(fault, Seen.READING);
-                } else if (!Checks.checkRest(read.rest(), read.faulty(), read.workshopKnown())
-                        .isEmpty()) {
-                    count(fault, Seen.CHECK);
-                } else {
+            if (!leaf.with(slip, copy.text(leaf.file())).equals(copy.text(leaf.file()))) {
+                Seen seen = copy.checked(changed(List.of(fault)));
+                if (seen == Seen.UNSEEN) {
                     open.add(fault);
+                } else {
+                    count(fault, seen);
                 }
-                mend(List.of(fault));
             }
         }
         return open;
@@ -144,48 +98,20 @@ public final class PlantedFaults {
 
     /** Many are proved together: as long as nothing is found of them, none is seen. */
     private void proved(List<Fault> together) throws IOException {
-        plant(together);
-        boolean seen = seen(together);
-        mend(together);
-        if (!seen) {
-            together.forEach(fault -> count(fault, Seen.UNSEEN));
-        } else if (together.size() == 1) {
-            count(together.get(0), Seen.PROOF);
-        } else {
-            proved(together.subList(0, together.size() / 2));
-            proved(together.subList(together.size() / 2, together.size()));
-        }
+        List<Fault> seen = copy.proofSees(together, this::changed);
+        together.forEach(fault -> count(fault, seen.contains(fault) ? Seen.PROOF : Seen.UNSEEN));
     }
 
-    private boolean seen(List<Fault> together) {
-        PartlyRead read = read();
-        return !read.whole().faults().isEmpty()
-                || read.rest().families().values().stream()
-                        .filter(family ->
-                                together.stream().anyMatch(fault -> fault.leaf().mayTouch(family.name())))
-                        .anyMatch(family ->
-                                !sound.getOrDefault(family.name(), Set.of()).equals(proved(read.rest(), family)));
-    }
-
-    /** Writes the faults into their files, the hindmost first, so that the places of the others stay. */
-    private void plant(List<Fault> faults) throws IOException {
+    /** The files with the faults in them, the hindmost first, so that the places of the others stay. */
+    private Map<Path, String> changed(List<Fault> faults) {
         List<Fault> hindmost = new ArrayList<>(faults);
         hindmost.sort(Comparator.comparing((Fault fault) -> fault.leaf().from()).reversed());
+        Map<Path, String> changed = new HashMap<>();
         for (Fault fault : hindmost) {
-            Path file = folder.resolve(fault.leaf().file());
-            Files.writeString(file, fault.leaf().with(fault.slip(), Files.readString(file)));
+            Path file = fault.leaf().file();
+            changed.put(file, fault.leaf().with(fault.slip(), changed.getOrDefault(file, copy.text(file))));
         }
-    }
-
-    private void mend(List<Fault> faults) throws IOException {
-        for (Fault fault : faults) {
-            Files.writeString(
-                    folder.resolve(fault.leaf().file()), text(fault.leaf().file()));
-        }
-    }
-
-    private String text(Path file) {
-        return texts.getOrDefault(file, "");
+        return changed;
     }
 
     private void count(Fault fault, Seen seen) {
@@ -196,23 +122,6 @@ public final class PlantedFaults {
             unseen.println(fault.leaf().file() + " " + fault.leaf().place() + " "
                     + fault.leaf().written() + " " + fault.slip());
         }
-    }
-
-    private PartlyRead read() {
-        if (CatalogueReader.readAsFar(folder) instanceof Outcome.Sound<PartlyRead> sound) {
-            return sound.value();
-        }
-        throw new IllegalStateException("a catalogue that cannot be read at all");
-    }
-
-    private static Set<String> proved(Catalogue catalogue, Family family) {
-        FamilyProof proof = Prover.prove(catalogue, family, ProvedKinds.all(), Deadline.NONE, Prover.Progress.NONE);
-        Set<String> titles = new HashSet<>();
-        TrialKits.of(CatalogueSession.of(catalogue), proof, Deadline.NONE)
-                .with(proof)
-                .openDefects()
-                .forEach(defect -> titles.add(defect.statement().title()));
-        return titles;
     }
 
     private void print() {

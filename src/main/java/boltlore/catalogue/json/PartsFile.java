@@ -35,7 +35,7 @@ final class PartsFile {
 
     static final Allowed<String> UNITS = Allowed.of("each", "set", "m", "l", "kg");
     static final Allowed<Source> SOURCES = Allowed.of(Source.values());
-    private static final Allowed<Tracked> TRACKED = Allowed.of(Tracked.values());
+    static final Allowed<Tracked> TRACKED = Allowed.of(Tracked.values());
     private static final Allowed<Hand> HANDS = Allowed.of(Hand.values());
 
     private static final KeyRule HAND_OF_A_PAIR = new KeyRule.Needs("pair", "hand");
