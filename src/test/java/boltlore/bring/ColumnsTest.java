@@ -93,4 +93,46 @@ class ColumnsTest {
                 .extracting(Column::role)
                 .containsExactly(Role.PART_NUMBER);
     }
+
+    @Test
+    void a_dash_is_no_number_that_parts_share() {
+        Brought brought = read("""
+                Quantity,Description,Part Number,Cost EUR,Mass kg
+                4,Charger circuit,CH4056,1,0.1
+                1,Inductor,—,1,0.1
+                4,Resistor,—,1,0.1
+                """);
+
+        assertThat(brought.notes()).extracting(Doubt::says).noneMatch(says -> says.contains("has the number of"));
+        assertThat(brought.files().get("parts/list.json")).contains("Inductor", "Resistor");
+    }
+
+    @Test
+    void what_stands_as_the_number_of_many_names_is_none() {
+        Brought brought = read("""
+                Part number,Name,Quantity,Cost EUR,Mass kg
+                BUY,Spool,1,20,1
+                BUY,Bar 20x20,7,8.25,0.3
+                BUY,Nut M5,38,0.02,0.001
+                FD-1,Leg,2,1,0.1
+                """);
+
+        assertThat(brought.notes())
+                .extracting(Doubt::says)
+                .contains("'BUY' stands as the number of 3 different names: it is taken for none of a part");
+        assertThat(brought.files().get("parts/list.json")).contains("Spool", "Bar 20x20", "Nut M5", "\"FD-1\"");
+    }
+
+    @Test
+    void two_names_of_one_number_are_told_and_stay_one_part() {
+        Brought brought = read("""
+                Part number,Name,Quantity,Cost EUR,Mass kg
+                FD-1,Leg,2,1,0.1
+                FD-1,Foot,2,1,0.1
+                """);
+
+        assertThat(brought.notes())
+                .extracting(Doubt::says)
+                .anyMatch(says -> says.startsWith("'Foot' has the number of 'Leg' in row 2"));
+    }
 }
