@@ -94,13 +94,17 @@ final class ColumnRoles {
                 .toList();
         marks.forEach(at -> value(at, table.heading(at), true));
         boolean none = known.with(Role.QUANTITY).isEmpty();
-        for (List<Integer> run : Relations.runs(known.unnamed(profile -> profile.isWhole() && !profile.isRunning()))) {
+        for (List<Integer> run : Relations.runs(known.unnamed(profile -> profile.isWhole() && !profile.isRunning() && !profile.isMoney()))) {
             boolean beside = run.stream().anyMatch(at -> marks.contains(at - 1) || marks.contains(at + 1));
             if ((none && run.size() >= 2) || beside) {
                 run.stream()
                         .filter(at -> !table.heading(at).isEmpty())
                         .forEach(at -> value(at, table.heading(at), table.sure()));
             }
+        }
+        if (known.with(Role.VALUE).size() == 1) {
+            int only = known.with(Role.VALUE).get(0);
+            known.set(only, Role.VALUE, false, "it holds marks, and no other column does: one value is no choice");
         }
     }
 

@@ -6,10 +6,12 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +24,8 @@ final class Draft {
     private final Answers answers;
     private final List<Doubt> doubts = new ArrayList<>();
     private final Missing missing;
+    private static final int MANY_NAMES = 3;
+
     private final Map<String, DraftPart> parts = new LinkedHashMap<>();
     private final Options options = new Options();
     private final Levels levels;
@@ -59,7 +63,9 @@ final class Draft {
         levels.begin(read);
         boolean perPack = perPack(read);
         Map<String, DraftPart> byName = new HashMap<>();
-        for (Entry entry : read.entries()) {
+        Set<String> kinds = kinds(read);
+        for (Entry each : read.entries()) {
+            Entry entry = kinds.contains(each.text(Role.PART_NUMBER)) ? each.without(Role.PART_NUMBER) : each;
             DraftPart part = parts.computeIfAbsent(key(entry), key -> new DraftPart(read, entry));
             part.seen(entry, read, doubts);
             if (perPack) {
@@ -72,6 +78,24 @@ final class Draft {
                 use(read, entry, part);
             }
         }
+    }
+
+    /** What stands as the number of many different names says of which kind they are, such as 'bought', and numbers none. */
+    private Set<String> kinds(TableRead read) {
+        Map<String, Set<String>> names = new LinkedHashMap<>();
+        read.entries()
+                .forEach(entry -> names.computeIfAbsent(entry.text(Role.PART_NUMBER), number -> new HashSet<>())
+                        .add(Words.plain(entry.name())));
+        names.remove("");
+        names.values().removeIf(each -> each.size() < MANY_NAMES);
+        names.forEach((number, each) -> doubts.add(new Doubt(
+                read.table().address(read.table().firstHead(), read.table().firstColumn()),
+                0,
+                false,
+                "'" + number + "' stands as the number of " + each.size()
+                        + " different names: it is taken for none of a part",
+                "")));
+        return names.keySet();
     }
 
     /** Where a list says how many are sold together, its prices may be for one or for all of those: that is asked. */

@@ -1,5 +1,6 @@
 package boltlore.bring;
 
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.stream.Collectors;
@@ -25,6 +26,13 @@ public record Entry(
 
     String text(Role role) {
         return texts.getOrDefault(role, "");
+    }
+
+    /** The same without what it says of that. */
+    Entry without(Role role) {
+        Map<Role, String> left = new EnumMap<>(texts);
+        left.remove(role);
+        return new Entry(row, section, left, quantity, values, alternate);
     }
 
     /** What the part is called: by its name, else by its description or its number. */

@@ -3,7 +3,6 @@ package boltlore.bring;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
-import boltlore.catalogue.Limit;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
@@ -16,8 +15,8 @@ import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Kind;
 import boltlore.report.Page;
-import boltlore.report.PageBuilder;
 import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
 import boltlore.report.TableSpec;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -59,7 +58,7 @@ public final class FamilySheet {
                 .flatMap(position ->
                         position.lines().stream().map(line -> new Row(position, line, catalogue.part(line.part()))))
                 .toList();
-        return Report.named(family.name() + "-lines", title)
+        ReportBuilder report = Report.named(family.name() + "-lines", title)
                 .about("Catalogue " + catalogue.revision())
                 .by(catalogue.workshop().name())
                 .page(Page.named("Lines")
@@ -68,12 +67,12 @@ public final class FamilySheet {
                         .title(title)
                         .note(
                                 "A mark where the line is fitted; an option without a mark does not matter. Position, line, part,"
-                                        + " quantity, marks, condition and note are taken back by 'boltlore bring --onto'; what else is"
-                                        + " changed is not.")
-                        .add(lines(family).of(rows)))
-                .page(options(family))
-                .page(limits(family))
-                .build();
+                                        + " quantity, marks, condition and note are taken back by 'boltlore bring --onto', and so are the"
+                                        + " sheets Positions, Options and Limits; what else is changed is not. A new row is a new line,"
+                                        + " position, value or limit; a new value may have a column of its own here, headed as the others.")
+                        .add(lines(family).of(rows)));
+        EntryTable.of(catalogue, family).forEach(table -> report.page(table.page()));
+        return report.build();
     }
 
     private static TableSpec<Row> lines(Family family) {
@@ -110,29 +109,6 @@ public final class FamilySheet {
                         .orElse(carries.text()))
                 .collect(Collectors.joining(", "));
         return carried.isEmpty() ? orders : orders + " It holds up: " + carried + ".";
-    }
-
-    private static PageBuilder options(Family family) {
-        record Value(Option option, OptionValue value) {}
-        return Page.named("Options")
-                .title("What may be chosen")
-                .add(TableSpec.<Value>named("options")
-                        .text("option", "Option", row -> row.option().name().text())
-                        .text("asks", "Question", row -> row.option().asks())
-                        .text("value", "Value", row -> row.value().value())
-                        .text("says", "Says", row -> row.value().says().english())
-                        .of(family.options().stream()
-                                .flatMap(option -> option.values().stream().map(value -> new Value(option, value)))
-                                .toList()));
-    }
-
-    private static PageBuilder limits(Family family) {
-        return Page.named("Limits")
-                .title("What no order may do, and why")
-                .add(TableSpec.<Limit>named("limits")
-                        .text("limit", "Limit", Limit::name)
-                        .text("because", "Because", 90, Limit::because)
-                        .of(family.limits()));
     }
 
     private static Cell mark(Condition when, OptionName option, String value) {

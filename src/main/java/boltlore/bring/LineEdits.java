@@ -1,10 +1,12 @@
 package boltlore.bring;
 
+import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Option;
-import boltlore.catalogue.OptionValue;
 import boltlore.catalogue.Position;
+import boltlore.catalogue.json.EntryEdit;
+import boltlore.catalogue.json.FamilyEdits;
 import boltlore.catalogue.json.KitEdit;
 import boltlore.faults.Fault;
 import boltlore.faults.Nearest;
@@ -12,6 +14,7 @@ import boltlore.faults.Outcome;
 import boltlore.grid.GridCell;
 import boltlore.grid.Sheet;
 import boltlore.json.JsonOut;
+import boltlore.measure.OptionName;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -21,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -35,7 +39,8 @@ public final class LineEdits {
     private final Map<String, Integer> columns = new LinkedHashMap<>();
     private final List<Fault> faults = new ArrayList<>();
     private final List<KitEdit> edits = new ArrayList<>();
-    private final Map<String, Position> positions = new HashMap<>();
+    private final Set<String> places = new TreeSet<>();
+    private final SortedMap<String, SortedSet<String>> offered = new TreeMap<>();
     private final Map<String, Line> lines = new LinkedHashMap<>();
     private final Map<String, String> positionOf = new HashMap<>();
 
@@ -48,8 +53,9 @@ public final class LineEdits {
         for (int column = 0; headings != null && column < headings.cells().size(); column++) {
             columns.putIfAbsent(headings.cell(column).text(), column);
         }
+        family.options().forEach(option -> offered.put(option.name().text(), new TreeSet<>(option.valueNames())));
         for (Position position : family.positions()) {
-            positions.put(position.name().text(), position);
+            places.add(position.name().text());
             position.lines().forEach(line -> {
                 lines.put(line.name().text(), line);
                 positionOf.put(line.name().text(), position.name().text());
@@ -57,15 +63,15 @@ public final class LineEdits {
         }
     }
 
-    /** The edits, or what of the sheet cannot be taken back. */
-    public static Outcome<List<KitEdit>> read(String file, byte[] bytes, Family family) {
+    /** The edits, or what of the workbook cannot be taken back. */
+    public static Outcome<FamilyEdits> read(String file, byte[] bytes, Catalogue catalogue, Family family) {
         return OpenedFile.read(file, bytes, null)
                 .then(opened -> opened.sheets().stream()
                         .flatMap(sheet -> sheet.rows().values().stream()
                                 .filter(LineEdits::isHead)
                                 .map(line -> new LineEdits(file, family, sheet, line.number())))
                         .findFirst()
-                        .map(LineEdits::edits)
+                        .map(lines -> lines.edits(catalogue, opened.sheets()))
                         .orElseGet(() -> Outcome.faulty(Fault.of(
                                 file,
                                 "no sheet with the headings '" + FamilySheet.LINE + "', '" + FamilySheet.PART
@@ -80,7 +86,11 @@ public final class LineEdits {
                 List.of(FamilySheet.LINE, FamilySheet.POSITION, FamilySheet.PART, FamilySheet.QUANTITY));
     }
 
-    private Outcome<List<KitEdit>> edits() {
+    private Outcome<FamilyEdits> edits(Catalogue catalogue, List<Sheet> sheets) {
+        List<EntryEdit> entries = EntryTable.of(catalogue, family).stream()
+                .flatMap(table -> new EntryRows<>(file, table, faults).edits(sheets).stream())
+                .toList();
+        entries.forEach(entry -> offer(entry, entries));
         columns.keySet().stream()
                 .filter(heading -> heading.contains(FamilySheet.IS) && !isValue(heading))
                 .forEach(heading -> fault(
@@ -100,18 +110,49 @@ public final class LineEdits {
         lines.keySet().stream()
                 .filter(name -> !seen.contains(name))
                 .forEach(name -> edits.add(KitEdit.removed(positionOf.getOrDefault(name, ""), name)));
-        return faults.isEmpty() ? Outcome.sound(List.copyOf(edits)) : Outcome.faulty(faults);
+        entries.stream().filter(this::isWithoutLine).forEach(entry ->
+                fault(head, FamilySheet.POSITION, "no line of the new position '" + entry.name() + "'", "a line at least"));
+        return faults.isEmpty()
+                ? Outcome.sound(new FamilyEdits(entries, List.copyOf(edits)))
+                : Outcome.faulty(faults);
+    }
+
+    /** What is new can be named by lines. */
+    private void offer(EntryEdit entry, List<EntryEdit> entries) {
+        if (entry.kind() != KitEdit.Kind.ADDED) {
+            return;
+        }
+        if (entry.what() == EntryEdit.What.POSITION) {
+            places.add(entry.name());
+        } else if (entry.what() == EntryEdit.What.VALUE && takesSeveral(entry.of(), entries)) {
+            String member = Option.Group.member(new OptionName(entry.of()), entry.name()).text();
+            offered.put(member, new TreeSet<>(Set.of(Option.YES, Option.NO)));
+        } else if (entry.what() == EntryEdit.What.VALUE) {
+            offered.computeIfAbsent(entry.of(), any -> new TreeSet<>()).add(entry.name());
+        }
+    }
+
+    private boolean takesSeveral(String option, List<EntryEdit> entries) {
+        return family.options().stream()
+                        .anyMatch(each -> each.group() != null
+                                && each.group().name().text().equals(option))
+                || entries.stream()
+                        .filter(each -> each.what() == EntryEdit.What.OPTION
+                                && each.name().equals(option))
+                        .anyMatch(each -> each.keys().containsKey("choose")
+                                && each.keys().get("choose").to().equals("several"));
+    }
+
+    private boolean isWithoutLine(EntryEdit entry) {
+        return entry.what() == EntryEdit.What.POSITION
+                && entry.kind() == KitEdit.Kind.ADDED
+                && edits.stream().noneMatch(edit -> edit.position().equals(entry.name()));
     }
 
     private boolean isValue(String heading) {
-        for (Option option : family.options()) {
-            for (OptionValue value : option.values()) {
-                if (heading.equals(option.name() + FamilySheet.IS + value.value())) {
-                    return true;
-                }
-            }
-        }
-        return false;
+        return offered.entrySet().stream()
+                .anyMatch(option -> option.getValue().stream()
+                        .anyMatch(value -> heading.equals(option.getKey() + FamilySheet.IS + value)));
     }
 
     private String text(Sheet.Line row, String heading) {
@@ -126,13 +167,13 @@ public final class LineEdits {
 
     private void row(Sheet.Line row, String name) {
         String position = text(row, FamilySheet.POSITION);
-        if (!positions.containsKey(position)) {
+        if (!places.contains(position)) {
             fault(
                     row.number(),
                     FamilySheet.POSITION,
                     "position '" + position + "'",
                     "a position of " + family.name() + ". "
-                            + Nearest.advice(position, positions.keySet(), "New ones are written into its files."));
+                            + Nearest.advice(position, places, "New ones have a row in the sheet Positions."));
             return;
         }
         GridCell cell = row.cell(columns.getOrDefault(FamilySheet.QUANTITY, 0));
@@ -176,7 +217,7 @@ public final class LineEdits {
         }
     }
 
-    private static String flat(JsonOut json) {
+    static String flat(JsonOut json) {
         return json.written().strip().replaceAll("\\s+", " ").replace("{ ", "{").replace(" }", "}");
     }
 
@@ -184,20 +225,20 @@ public final class LineEdits {
     private Optional<JsonOut> when(Sheet.Line row) {
         Map<String, SortedSet<String>> marks = new TreeMap<>();
         boolean sound = true;
-        for (Option option : family.options()) {
+        for (Map.Entry<String, SortedSet<String>> option : offered.entrySet()) {
             SortedSet<String> marked = new TreeSet<>();
-            for (OptionValue value : option.values()) {
-                String heading = option.name() + FamilySheet.IS + value.value();
+            for (String value : option.getValue()) {
+                String heading = option.getKey() + FamilySheet.IS + value;
                 String mark = text(row, heading);
                 if (Words.is(Words.Saying.MARK, mark)) {
-                    marked.add(value.value());
+                    marked.add(value);
                 } else if (!mark.isEmpty() && !Words.is(Words.Saying.BLANK, mark)) {
                     fault(row.number(), heading, "'" + mark + "'", "'x', or nothing");
                     sound = false;
                 }
             }
             if (!marked.isEmpty()) {
-                marks.put(option.name().text(), marked);
+                marks.put(option.getKey(), marked);
             }
         }
         String otherwise = text(row, FamilySheet.OTHERWISE);

@@ -25,6 +25,7 @@ final class Profile {
     private int links;
     private int codes;
     private int formulas;
+    private int money;
     private int rising;
     private int letters;
     private int designators;
@@ -49,10 +50,10 @@ final class Profile {
             boolean sign = Words.is(Words.Saying.MARK, text);
             marks += sign ? 1 : 0;
             blanks += Words.is(Words.Saying.BLANK, text) && cell.number() == null ? 1 : 0;
-            BigDecimal number = Amount.of(cell, decimalComma)
-                    .map(Amount::number)
-                    .or(() -> Amount.money(cell, decimalComma))
-                    .orElse(null);
+            BigDecimal plain = Amount.of(cell, decimalComma).map(Amount::number).orElse(null);
+            BigDecimal number =
+                    plain != null ? plain : Amount.money(cell, decimalComma).orElse(null);
+            money += plain == null && number != null ? 1 : 0;
             designators += text.matches("[A-Z]{1,3}\\d+([ ,;-]+[A-Z]{1,3}\\d+)*") ? 1 : 0;
             if (number != null) {
                 numbers++;
@@ -88,12 +89,17 @@ final class Profile {
     }
 
     boolean isCodes() {
-        return filled > 0 && codes * 10 >= filled * 6;
+        return codes > 0 && codes * 10 >= (filled - blanks) * 6;
     }
 
     /** Places on a circuit board: C1, C2. */
     boolean isDesignators() {
         return filled > 0 && designators * 10 >= filled * 8;
+    }
+
+    /** Numbers with the sign of a currency. */
+    boolean isMoney() {
+        return filled > 0 && money * 2 > filled;
     }
 
     /** Whole numbers that grow from row to row, as running numbers do. */

@@ -15,6 +15,9 @@ final class RowReader {
 
     private static final int LONGEST_HEADING = 80;
 
+    /** Of which a dash says that there is none. */
+    private static final List<Role> CODES = List.of(Role.PART_NUMBER, Role.ORDER_CODE, Role.MAKER_CODE);
+
     private final Table table;
     private final List<Column> columns;
     private final boolean decimalComma;
@@ -176,7 +179,8 @@ final class RowReader {
         Map<Role, String> texts = new EnumMap<>(Role.class);
         for (Role role : Role.values()) {
             String text = look.text(role);
-            if (!text.isEmpty() && role != Role.LEFT) {
+            boolean none = CODES.contains(role) && Words.is(Words.Saying.BLANK, text);
+            if (!text.isEmpty() && role != Role.LEFT && !none) {
                 texts.put(role, text);
             }
         }

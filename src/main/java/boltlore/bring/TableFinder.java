@@ -22,6 +22,8 @@ final class TableFinder {
             List.of(Role.GROUP, Role.DESCRIPTION, Role.FINISH, Role.MATERIAL, Role.NOTE, Role.REVISION);
 
     private final Sheet sheet;
+    private static final List<Role> COUNTED = List.of(Role.QUANTITY, Role.COST, Role.TOTAL, Role.MASS);
+
     private final int first;
     private final int beyond;
 
@@ -105,6 +107,9 @@ final class TableFinder {
     private List<Integer> heads() {
         List<Integer> heads = new ArrayList<>();
         sheet.rows().keySet().stream().filter(this::isHead).forEach(row -> {
+            if (!heads.isEmpty() && isCounted(heads.get(heads.size() - 1), row)) {
+                return;
+            }
             // Two rows of headings, one above the other, are one.
             boolean below = !heads.isEmpty() && heads.get(heads.size() - 1) == row - 1;
             if (!below) {
@@ -145,6 +150,15 @@ final class TableFinder {
                 && whole * 4 + meanings.size() >= filled.size()
                 && filled.stream()
                         .noneMatch(cell -> cell.isText() && cell.text().startsWith("http"));
+    }
+
+    /** Whether the row has a number where the headings above it call for one: a part, whatever words are in its name. */
+    private boolean isCounted(int head, int row) {
+        return IntStream.range(first, beyond)
+                .filter(column -> Amount.of(sheet.cell(row, column), false).isPresent())
+                .anyMatch(column -> Words.heading(text(head, column))
+                        .filter(meaning -> meaning.whole() && COUNTED.contains(meaning.role()))
+                        .isPresent());
     }
 
     private Table table(int head, int last, boolean sure) {

@@ -4,8 +4,7 @@ import boltlore.bring.LineEdits;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.json.CatalogueReader;
-import boltlore.catalogue.json.KitEdit;
-import boltlore.catalogue.json.KitEdits;
+import boltlore.catalogue.json.FamilyEdits;
 import boltlore.exports.NewFiles;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
@@ -39,7 +38,7 @@ record BringOnto(
         Outcome<Integer> exit = CatalogueReader.read(catalogue)
                 .then(before -> BringCommand.bytes(file)
                         .then(bytes -> family(file, before)
-                                .then(family -> LineEdits.read(file.toString(), bytes, family)
+                                .then(family -> LineEdits.read(file.toString(), bytes, before, family)
                                         .then(edits -> changed(before, family, edits)))));
         return command.done(screen, exit);
     }
@@ -59,12 +58,13 @@ record BringOnto(
                         "Rename it.")));
     }
 
-    private Outcome<Integer> changed(Catalogue before, Family family, List<KitEdit> edits) {
-        screen.line(edits.isEmpty() ? "Nothing was changed." : "Changed in " + family.name() + ": " + edits.size());
-        edits.forEach(edit -> screen.wrapped(2, edit.says()));
-        return edits.isEmpty()
+    private Outcome<Integer> changed(Catalogue before, Family family, FamilyEdits edits) {
+        List<String> says = edits.says();
+        screen.line(says.isEmpty() ? "Nothing was changed." : "Changed in " + family.name() + ": " + says.size());
+        says.forEach(each -> screen.wrapped(2, each));
+        return says.isEmpty()
                 ? Outcome.sound(Exit.OK)
-                : KitEdits.apply(catalogue, family.name(), edits).then(texts -> proved(before, family.name(), texts));
+                : edits.apply(catalogue, family.name()).then(texts -> proved(before, family.name(), texts));
     }
 
     /** Reads the edited catalogue from a folder of its own, which is gone when the proof is made. */

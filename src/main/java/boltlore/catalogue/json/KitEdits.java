@@ -1,62 +1,34 @@
 package boltlore.catalogue.json;
 
-import boltlore.faults.Fault;
-import boltlore.faults.Outcome;
-import boltlore.json.Faults;
 import boltlore.json.Json;
-import boltlore.json.JsonFile;
 import boltlore.json.JsonOut;
 import boltlore.json.SourceLocation;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
 
 /** Puts edits of lines into the files of a family's kit: what nobody has changed stays as it is written. */
-public final class KitEdits {
+final class KitEdits {
 
     private final List<KitEdit> edits;
     private final List<KitEdit> done = new ArrayList<>();
-    private final Faults faults = new Faults();
 
-    private KitEdits(List<KitEdit> edits) {
+    KitEdits(List<KitEdit> edits) {
         this.edits = edits;
     }
 
-    /** The files that change, as texts by their path within the folder; a line that is in no file is a fault. */
-    public static Outcome<SortedMap<String, String>> apply(Path folder, String family, List<KitEdit> edits) {
-        return CatalogueFolder.look(folder).then(files -> {
-            KitEdits put = new KitEdits(edits);
-            SortedMap<String, String> texts = new TreeMap<>();
-            files.files().forEach((path, file) -> {
-                if (path.startsWith("families/" + family + "/kit/")) {
-                    JsonFile.read(file).then(tree -> {
-                        put.into(tree).ifPresent(text -> texts.put(path, text));
-                        return Outcome.sound(tree);
-                    });
-                }
-            });
-            edits.stream()
-                    .filter(edit -> !put.done.contains(edit))
-                    .forEach(edit -> put.faults.add(Fault.of(
-                            folder.toString(),
-                            edit.says(),
-                            "a line that stands in the files of its kit",
-                            "Change it there.")));
-            return put.faults.orElse(texts);
-        });
+    /** Those that found no place. */
+    List<KitEdit> left() {
+        return edits.stream().filter(edit -> !done.contains(edit)).toList();
     }
 
-    private Optional<String> into(Json tree) {
+    /** The file's text, where it was changed before or is now. */
+    Optional<String> into(Json tree, boolean changed, boolean ofKit) {
         int before = done.size();
-        JsonOut changed = file(tree);
-        return done.size() > before ? Optional.of(changed.written()) : Optional.empty();
+        JsonOut text = ofKit ? file(tree) : plain(tree);
+        return changed || done.size() > before ? Optional.of(text.written()) : Optional.empty();
     }
 
     private JsonOut file(Json tree) {
@@ -76,7 +48,7 @@ public final class KitEdits {
     /** The position with its lines; nothing where its last line is taken out. */
     private Optional<JsonOut> position(Json position) {
         Map<String, Json> members = position instanceof Json.Obj object ? object.members() : Map.of();
-        String name = text(members.get("position"));
+        String name = EntryEdits.text(members.get("position"));
         if (!(members.get("lines") instanceof Json.Arr lines)) {
             return added(ownName(members)).isEmpty() ? onlyLine(members) : position(withLines(members));
         }
@@ -101,8 +73,8 @@ public final class KitEdits {
 
     /** Of a position that is written as its only line. */
     private static String ownName(Map<String, Json> members) {
-        String own = text(members.get("position"));
-        return own.isEmpty() ? Defaults.slug(text(members.get("part"))) : own;
+        String own = EntryEdits.text(members.get("position"));
+        return own.isEmpty() ? Defaults.slug(EntryEdits.text(members.get("part"))) : own;
     }
 
     /** The same position with its only line below it, under the name that the line had. */
@@ -137,8 +109,8 @@ public final class KitEdits {
 
     private Optional<JsonOut> line(String position, Json line, boolean only) {
         Map<String, Json> members = line instanceof Json.Obj object ? object.members() : Map.of();
-        String usual = only ? position : position + "-" + Defaults.slug(text(members.get("part")));
-        String name = members.containsKey("line") ? text(members.get("line")) : usual;
+        String usual = only ? position : position + "-" + Defaults.slug(EntryEdits.text(members.get("part")));
+        String name = members.containsKey("line") ? EntryEdits.text(members.get("line")) : usual;
         Optional<KitEdit> edit = edits.stream()
                 .filter(each -> each.line().equals(name)
                         && each.position().equals(position)
@@ -169,7 +141,7 @@ public final class KitEdits {
         members.forEach((key, value) -> values.put(key, plain(value)));
         edit.part().ifPresent(part -> values.put("part", JsonOut.text(part.to())));
         edit.quantity().ifPresent(quantity -> values.put("quantity", JsonOut.text(quantity.to())));
-        edit.when().ifPresent(when -> values.put("when", condition(when.to())));
+        edit.when().ifPresent(when -> values.put("when", plain(EntryEdits.condition(when.to()))));
         edit.note().ifPresent(note -> {
             if (note.to().isEmpty()) {
                 values.remove("note");
@@ -180,17 +152,6 @@ public final class KitEdits {
         JsonOut.Members json = JsonOut.object();
         values.forEach(json::put);
         return json;
-    }
-
-    /** A condition that is no JSON stays a text, which the reading of the edited catalogue refuses. */
-    private static JsonOut condition(String text) {
-        return JsonFile.parse("", text.getBytes(StandardCharsets.UTF_8)) instanceof Outcome.Sound<Json> tree
-                ? plain(tree.value())
-                : JsonOut.text(text);
-    }
-
-    private static String text(@Nullable Json json) {
-        return json instanceof Json.Text text ? text.text() : "";
     }
 
     private static JsonOut plain(Json json) {

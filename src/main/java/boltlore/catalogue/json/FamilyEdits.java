@@ -1,0 +1,70 @@
+package boltlore.catalogue.json;
+
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.json.Json;
+import boltlore.json.JsonFile;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * What somebody has changed in a family.
+ *
+ * @param entries its positions, options, values and limits
+ * @param lines the lines of its kit
+ */
+public record FamilyEdits(List<EntryEdit> entries, List<KitEdit> lines) {
+
+    /** Each edit in a sentence. */
+    public List<String> says() {
+        return Stream.concat(
+                        entries.stream().map(EntryEdit::says),
+                        lines.stream().map(KitEdit::says))
+                .toList();
+    }
+
+    /** The files that change, as texts by their path within the folder; an edit that finds no place is a fault. */
+    public Outcome<SortedMap<String, String>> apply(Path folder, String family) {
+        return CatalogueFolder.look(folder).then(files -> {
+            SortedMap<String, Json> trees = new TreeMap<>();
+            String own = "families/" + family + "/";
+            files.files().forEach((path, file) -> {
+                if (path.startsWith(own + "kit/") || path.equals(own + "family.json")) {
+                    if (JsonFile.read(file) instanceof Outcome.Sound<Json> tree) {
+                        trees.put(path, tree.value());
+                    }
+                }
+            });
+            return texts(trees, own, folder);
+        });
+    }
+
+    private Outcome<SortedMap<String, String>> texts(SortedMap<String, Json> trees, String own, Path folder) {
+        EntryEdits put = new EntryEdits(entries);
+        KitEdits kit = new KitEdits(lines);
+        SortedMap<String, String> texts = new TreeMap<>();
+        Map<String, Json> edited = new TreeMap<>();
+        put.own().ifPresent(positions -> edited.put(free(trees, own), positions));
+        trees.forEach((path, tree) -> edited.put(path, path.contains("/kit/") ? put.kit(tree) : put.family(tree)));
+        edited.forEach((path, tree) -> kit.into(tree, tree != trees.get(path), path.contains("/kit/"))
+                .ifPresent(text -> texts.put(path, text)));
+        List<Fault> faults = new ArrayList<>();
+        Stream.concat(put.left().stream().map(EntryEdit::says), kit.left().stream().map(KitEdit::says))
+                .forEach(says -> faults.add(Fault.of(
+                        folder.toString(), says, "an entry that stands in the files of its family", "Change it there.")));
+        return faults.isEmpty() ? Outcome.sound(texts) : Outcome.faulty(faults);
+    }
+
+    private static String free(Map<String, Json> trees, String own) {
+        String path = own + "kit/added.json";
+        for (int i = 2; trees.containsKey(path); i++) {
+            path = own + "kit/added-" + i + ".json";
+        }
+        return path;
+    }
+}

@@ -1,0 +1,138 @@
+package boltlore.bring;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.faults.Outcome;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("What the columns and rows of a list are taken for")
+class ColumnsTest {
+
+    private static Brought read(String text) {
+        Outcome<Brought> read =
+                Brought.read("list.csv", text.getBytes(StandardCharsets.UTF_8), null, "list", Known.NOTHING);
+        assertThat(read.faults()).isEmpty();
+        return ((Outcome.Sound<Brought>) read).value();
+    }
+
+    private static List<String> names(Brought brought) {
+        return brought.tables().stream()
+                .flatMap(table -> table.entries().stream())
+                .map(Entry::name)
+                .toList();
+    }
+
+    @Test
+    void a_part_whose_words_could_be_headings_is_a_part_where_it_is_counted() {
+        Brought brought = read("""
+                Group,State,Item,Unit,Qty,Unit price EUR,Notes
+                Axle,Required,Bearing,pcs,3,12.8,
+                Drive,Required,Part for the shaft,pcs,2,15,
+                Lamp,Required,Head lamp,pcs,1,9,
+                """);
+
+        assertThat(names(brought)).containsExactly("Bearing", "Part for the shaft", "Head lamp");
+        assertThat(brought.mapping().tables()).hasSize(1);
+    }
+
+    @Test
+    void headings_that_come_again_begin_another_table() {
+        Brought brought = read("""
+                Item,Unit,Qty
+                Bearing,pcs,3
+                Part,Unit,Quantity
+                Head lamp,pcs,1
+                """);
+
+        assertThat(names(brought)).containsExactly("Bearing", "Head lamp");
+        assertThat(brought.mapping().tables()).hasSize(2);
+    }
+
+    @Test
+    void one_column_of_yes_and_no_is_asked_about() {
+        Brought brought = read("""
+                Part,Quantity,Owned already,Asked for
+                Wheel,2,Yes,$0.00
+                Spool,1,No,$35.00
+                Fan,2,Yes,$0.00
+                """);
+
+        assertThat(brought.mapping().open())
+                .anySatisfy(asked -> assertThat(asked).contains("list!C").contains("one value is no choice"))
+                .noneMatch(asked -> asked.contains("'$0.00'"));
+    }
+
+    @Test
+    void two_columns_of_marks_are_values_without_asking() {
+        Brought brought = read("""
+                Part,Quantity,Left hand,Right hand
+                Pedal L,1,x,
+                Pedal R,1,,x
+                Lamp,1,x,x
+                """);
+
+        assertThat(brought.mapping().open()).noneMatch(asked -> asked.contains("no choice"));
+    }
+
+    @Test
+    void numbers_of_parts_are_numbers_though_most_rows_have_none() {
+        Brought brought = read("""
+                Reference,Quantity,Description,Part Number
+                U1,4,Charger circuit,CH4056
+                L1,1,Inductor,—
+                R1,4,Resistor,—
+                C9,2,Capacitor,—
+                """);
+
+        assertThat(names(brought)).containsExactly("Charger circuit", "Inductor", "Resistor", "Capacitor");
+        assertThat(brought.tables().get(0).columns())
+                .filteredOn(column -> column.at() == 3)
+                .extracting(Column::role)
+                .containsExactly(Role.PART_NUMBER);
+    }
+
+    @Test
+    void a_dash_is_no_number_that_parts_share() {
+        Brought brought = read("""
+                Quantity,Description,Part Number,Cost EUR,Mass kg
+                4,Charger circuit,CH4056,1,0.1
+                1,Inductor,—,1,0.1
+                4,Resistor,—,1,0.1
+                """);
+
+        assertThat(brought.notes()).extracting(Doubt::says).noneMatch(says -> says.contains("has the number of"));
+        assertThat(brought.files().get("parts/list.json")).contains("Inductor", "Resistor");
+    }
+
+    @Test
+    void what_stands_as_the_number_of_many_names_is_none() {
+        Brought brought = read("""
+                Part number,Name,Quantity,Cost EUR,Mass kg
+                BUY,Spool,1,20,1
+                BUY,Bar 20x20,7,8.25,0.3
+                BUY,Nut M5,38,0.02,0.001
+                FD-1,Leg,2,1,0.1
+                """);
+
+        assertThat(brought.notes())
+                .extracting(Doubt::says)
+                .contains("'BUY' stands as the number of 3 different names: it is taken for none of a part");
+        assertThat(brought.files().get("parts/list.json")).contains("Spool", "Bar 20x20", "Nut M5", "\"FD-1\"");
+    }
+
+    @Test
+    void two_names_of_one_number_are_told_and_stay_one_part() {
+        Brought brought = read("""
+                Part number,Name,Quantity,Cost EUR,Mass kg
+                FD-1,Leg,2,1,0.1
+                FD-1,Foot,2,1,0.1
+                """);
+
+        assertThat(brought.notes())
+                .extracting(Doubt::says)
+                .anyMatch(says -> says.startsWith("'Foot' has the number of 'Leg' in row 2"));
+    }
+}

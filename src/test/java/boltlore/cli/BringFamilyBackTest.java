@@ -1,0 +1,208 @@
+package boltlore.cli;
+
+import static boltlore.cli.Ran.boltlore;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DataFormatter;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Edited by a program that knows no Boltlore, as a person would in a spreadsheet. */
+@DisplayName("boltlore bring --onto, with a workbook in which more than lines was edited")
+class BringFamilyBackTest {
+
+    @TempDir
+    private Path folder;
+
+    private Path into;
+    private Path edited;
+
+    @BeforeEach
+    void write() {
+        into = folder.resolve("catalogue");
+        edited = folder.resolve("edited");
+        boltlore("new", "workshop", into);
+        boltlore("new", "family", "lamp-cart", "--catalogue", into);
+        boltlore("parts-list", "--catalogue", into, "--out", folder);
+    }
+
+    private Ran back(Consumer<XSSFWorkbook> edit) throws IOException {
+        Path workbook = folder.resolve("lamp-cart-lines.xlsx");
+        try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(workbook))) {
+            edit.accept(book);
+            try (OutputStream out = Files.newOutputStream(workbook)) {
+                book.write(out);
+            }
+        }
+        return boltlore("bring", workbook, "--onto", into, "--to", edited);
+    }
+
+    /** A row with these texts under their headings, below all others. */
+    private static void add(XSSFWorkbook book, String sheet, String... headingsAndTexts) {
+        Sheet where = book.getSheet(sheet);
+        Row row = where.createRow(where.getLastRowNum() + 1);
+        for (int i = 0; i < headingsAndTexts.length; i += 2) {
+            row.createCell(column(where, headingsAndTexts[i])).setCellValue(headingsAndTexts[i + 1]);
+        }
+    }
+
+    private static Cell heading(Sheet sheet, String heading) {
+        for (Row row : sheet) {
+            for (Cell cell : row) {
+                if (cell.getCellType() == CellType.STRING && cell.getStringCellValue().equals(heading)) {
+                    return cell;
+                }
+            }
+        }
+        throw new AssertionError("no heading '" + heading + "' in " + sheet.getSheetName());
+    }
+
+    private static int column(Sheet sheet, String heading) {
+        return heading(sheet, heading).getColumnIndex();
+    }
+
+    private static Row row(Sheet sheet, String heading, String text) {
+        int column = column(sheet, heading);
+        return IntStream.rangeClosed(heading(sheet, heading).getRowIndex(), sheet.getLastRowNum())
+                .mapToObj(sheet::getRow)
+                .filter(row -> row != null
+                        && new DataFormatter().formatCellValue(row.getCell(column)).equals(text))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Cell cell(XSSFWorkbook book, String sheet, String heading, String text, String other) {
+        Sheet where = book.getSheet(sheet);
+        // A cell of its own: POI leaves the text that stands in a cell beside the one that is set.
+        return row(where, heading, text).createCell(column(where, other));
+    }
+
+    private String family() throws IOException {
+        return Files.readString(edited.resolve("families/lamp-cart/family.json"));
+    }
+
+    @Test
+    void a_new_position_comes_in_with_its_line_where_its_row_stands() throws IOException {
+        Ran ran = back(book -> {
+            add(book, "Positions", "Position", "horn", "Says", "Horn", "Lines in a kit", "some");
+            add(book, "Lines", "Position", "horn", "Line", "horn", "Part number", "LAMP-CART-LAMP", "Quantity", "2");
+        });
+
+        assertThat(ran.out()).contains("position horn is new: fill 'some'; says 'Horn'", "line horn at horn is new");
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
+        assertThat(edited.resolve("families/lamp-cart/kit/all.json"))
+                .content()
+                .containsPattern("LAMP-CART-BOLT[\\s\\S]*\"position\": \"horn\"");
+        assertThat(boltlore("check", edited).exit()).isEqualTo(Exit.OK);
+    }
+
+    @Test
+    void a_new_position_without_a_line_is_a_fault() throws IOException {
+        Ran ran = back(book -> add(book, "Positions", "Position", "horn"));
+
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(ran.err()).contains("no line of the new position 'horn'");
+        assertThat(edited).doesNotExist();
+    }
+
+    @Test
+    void a_position_is_called_otherwise() throws IOException {
+        Ran ran = back(book ->
+                cell(book, "Positions", "Position", "lamp-cart-lamp", "Says").setCellValue("Head lamp"));
+
+        assertThat(ran.out()).contains("position lamp-cart-lamp: says 'Head lamp' instead of ");
+        assertThat(edited.resolve("families/lamp-cart/kit/all.json")).content().contains("Head lamp");
+    }
+
+    @Test
+    void a_new_value_may_have_a_column_among_the_lines() throws IOException {
+        Ran ran = back(book -> {
+            add(book, "Options", "Option", "body", "Value", "open", "Says", "Open body");
+            Sheet lines = book.getSheet("Lines");
+            Row heads = lines.getRow(heading(lines, "Position").getRowIndex());
+            heads.createCell(heads.getLastCellNum()).setCellValue("body = open");
+            cell(book, "Lines", "Line", "frame-lamp-cart-frame-l", "body = open").setCellValue("x");
+        });
+
+        assertThat(ran.out())
+                .contains("value open of option body is new: says 'Open body'")
+                .contains("fitted when {\"body\": [\"late\", \"open\"]}")
+                .doesNotContain("option body:");
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
+        assertThat(family().replaceAll("\\s+", " ")).contains("\"value\": \"open\", \"says\": \"Open body\"");
+    }
+
+    @Test
+    void a_new_option_comes_in_with_its_values_and_the_one_that_is_offered_first() throws IOException {
+        Ran ran = back(book -> {
+            add(book, "Options", "Option", "paint", "Value", "green", "Offered first", "x", "Question", "Which paint?");
+            add(book, "Options", "Option", "paint", "Value", "grey");
+        });
+
+        assertThat(ran.out()).contains("option paint is new: asks 'Which paint?'; default 'green'");
+        assertThat(family().replaceAll("\\s+", " "))
+                .contains("\"option\": \"paint\", \"asks\": \"Which paint?\", \"default\": \"green\", \"values\"", "\"grey\"");
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
+    }
+
+    @Test
+    void a_value_that_lines_still_name_is_not_taken_out_in_silence() throws IOException {
+        Ran ran = back(book -> {
+            Sheet options = book.getSheet("Options");
+            options.removeRow(row(options, "Value", "early"));
+        });
+
+        assertThat(ran.out()).contains("value early of option body is taken out");
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(ran.err()).contains("'early'");
+        assertThat(edited).doesNotExist();
+    }
+
+    @Test
+    void a_new_limit_comes_in_and_the_kits_that_it_takes_away_are_told() throws IOException {
+        Ran ran = back(book -> add(
+                book,
+                "Limits",
+                "Limit",
+                "no-late-lamp",
+                "Because",
+                "The late body has a lamp of its own.",
+                "Never, as a condition",
+                "{\"body\": \"late\", \"lamp\": \"yes\"}"));
+
+        assertThat(ran.out()).contains("limit no-late-lamp is new");
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
+        assertThat(family()).contains("\"limit\": \"no-late-lamp\"", "\"never\"");
+    }
+
+    @Test
+    void a_condition_that_cannot_be_read_is_a_fault() throws IOException {
+        Ran ran = back(book ->
+                add(book, "Limits", "Limit", "odd", "Because", "It is.", "Never, as a condition", "lamp and late"));
+
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(ran.err()).contains("lamp and late");
+        assertThat(edited).doesNotExist();
+    }
+
+    @Test
+    void one_name_twice_is_a_fault() throws IOException {
+        Ran ran = back(book -> add(book, "Options", "Option", "body", "Value", "late"));
+
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(ran.err()).contains("'body = late' a second time");
+    }
+}
