@@ -3,6 +3,7 @@ package boltlore.cli;
 import boltlore.book.ShopHappening.Coat;
 import boltlore.book.db.Place;
 import boltlore.book.db.Shop.Piece;
+import boltlore.book.orders.KitStops;
 import boltlore.book.stores.CoatDesk;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.SortedMap;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -104,14 +106,16 @@ final class CoatingCommand extends BookGroup {
                                         finish.isEmpty() || piece.finish().equals(finish))
                                 .filter(piece -> load.isEmpty() || piece.load().equals(load))
                                 .toList();
+                        SortedMap<String, List<String>> stops =
+                                KitStops.of(reading, pieces.stream().map(Piece::order));
                         if (!json()) {
-                            StoppedInBook.told(screen, reading, pieces.stream().map(Piece::order));
+                            stopped(screen, stops);
                         }
                         Outcome<Integer> done = listed(
                                 screen,
                                 listing,
                                 pieces,
-                                CoatingCommand::asJson,
+                                piece -> asJson(piece).putIfAny("stops", stops.getOrDefault(piece.order(), List.of())),
                                 CoatingCommand::says,
                                 "No piece is there.");
                         if (!json()) {
@@ -148,7 +152,12 @@ final class CoatingCommand extends BookGroup {
         }
     }
 
-    private static JsonOut asJson(Piece piece) {
+    /** What stops orders of a list, before the list. */
+    static void stopped(Screen screen, SortedMap<String, List<String>> stops) {
+        stops.forEach((order, all) -> all.forEach(stop -> screen.wrapped(0, order + ": " + stop)));
+    }
+
+    private static JsonOut.Members asJson(Piece piece) {
         return JsonOut.object()
                 .put("piece", piece.piece())
                 .put("order", piece.order())
@@ -182,6 +191,9 @@ final class CoatingCommand extends BookGroup {
         @Option(names = "--load", paramLabel = "LOAD", description = "The oven load, or the coater that they go to.")
         private String load = "";
 
+        @Option(names = "--finish", paramLabel = "FINISH", description = "Only pieces in that finish.")
+        private String finish = "";
+
         Step(Coat to) {
             this.to = to;
         }
@@ -192,7 +204,7 @@ final class CoatingCommand extends BookGroup {
             return where.then(in -> reason().then(why -> by().then(by -> inStores(
                     place,
                     (book, catalogue) -> new CoatDesk(book, by, catalogue)
-                            .move(pieces, to, in, why)
+                            .move(pieces, finish, to, in, why)
                             .then(written -> written(
                                     screen,
                                     written,
@@ -208,7 +220,11 @@ final class CoatingCommand extends BookGroup {
         }
     }
 
-    @Command(name = "hang", description = "Say that pieces hang in a load.")
+    @Command(
+            name = "hang",
+            description =
+                    "Say that pieces hang in a load, all of one powder. Each lies bare in the stores, or a reason says where it"
+                            + " is from.")
     static final class Hang extends Step {
         Hang() {
             super(Coat.HUNG);
@@ -222,7 +238,7 @@ final class CoatingCommand extends BookGroup {
         }
     }
 
-    @Command(name = "out", description = "Say that pieces are at an outside coater.")
+    @Command(name = "out", description = "Say that pieces of one finish are at an outside coater.")
     static final class OutOfHouse extends Step {
         OutOfHouse() {
             super(Coat.OUT);

@@ -58,7 +58,7 @@ final class PickCommand extends BookGroup {
         };
     }
 
-    static JsonOut asJson(PickLine line) {
+    static JsonOut.Members asJson(PickLine line) {
         return JsonOut.object()
                 .put("order", line.order())
                 .put("bin", line.part().bin())

@@ -1,6 +1,7 @@
 package boltlore.cli;
 
 import boltlore.book.db.Place;
+import boltlore.book.orders.KitStops;
 import boltlore.book.stores.PickLine;
 import boltlore.faults.Outcome;
 import boltlore.trades.picking.PickingTrade;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -51,10 +53,11 @@ final class PickList extends FrozenCommand {
                                             .flatMap(kit -> PickLine.of(reading, kit).stream())
                                             .filter(line -> all || line.left().signum() > 0)
                                             .toList();
+                                    SortedMap<String, List<String>> stops = KitStops.of(reading, names.stream());
                                     if (!json()) {
-                                        StoppedInBook.told(screen, reading, names.stream());
+                                        CoatingCommand.stopped(screen, stops);
                                     }
-                                    return told(screen, lines, Walk.of(catalogue), by);
+                                    return told(screen, lines, stops, Walk.of(catalogue), by);
                                 })))));
     }
 
@@ -64,7 +67,12 @@ final class PickList extends FrozenCommand {
                 : PickingTrade.rule(rule).then(found -> Outcome.sound(Optional.of(found)));
     }
 
-    private Outcome<Integer> told(Screen screen, List<PickLine> lines, Walk walk, Optional<RouteRule> by) {
+    private Outcome<Integer> told(
+            Screen screen,
+            List<PickLine> lines,
+            SortedMap<String, List<String>> stops,
+            Walk walk,
+            Optional<RouteRule> by) {
         List<String> bins = lines.stream().map(line -> line.part().bin()).toList();
         Comparator<String> order = by.map(one -> walk.order(one, bins)).orElse(walk.order());
         List<PickLine> sorted = lines.stream()
@@ -72,8 +80,13 @@ final class PickList extends FrozenCommand {
                         .thenComparing(PickLine::key)
                         .thenComparing(PickLine::order))
                 .toList();
-        Outcome<Integer> done =
-                listed(screen, listing, sorted, PickCommand::asJson, PickCommand::says, "All is picked.");
+        Outcome<Integer> done = listed(
+                screen,
+                listing,
+                sorted,
+                line -> PickCommand.asJson(line).putIfAny("stops", stops.getOrDefault(line.order(), List.of())),
+                PickCommand::says,
+                "All is picked.");
         if (!json()) {
             walk.lengths(bins)
                     .filter(lengths -> !sorted.isEmpty())

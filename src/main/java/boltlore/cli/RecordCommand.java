@@ -3,11 +3,13 @@ package boltlore.cli;
 import boltlore.book.db.Book;
 import boltlore.book.db.Place;
 import boltlore.book.db.Shop;
+import boltlore.book.db.Shop.Piece;
+import boltlore.book.stores.FilmDesk;
 import boltlore.book.stores.RackDesk;
+import boltlore.catalogue.Catalogue;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
-import boltlore.findings.Findings;
 import boltlore.json.JsonFile;
 import boltlore.json.JsonOut;
 import boltlore.json.TextShape;
@@ -28,6 +30,7 @@ import java.io.ByteArrayOutputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -50,29 +53,22 @@ final class RecordCommand extends BookGroup {
                 description = "Where the report is written; without it exports/record.")
         private Path out = Path.of("exports", "record");
 
-        /** Keeps the files as they are with what was found in them, then writes and tells the report. */
-        Outcome<Integer> keep(
-                Screen screen,
-                Book book,
-                List<String> orders,
-                String of,
-                List<Path> files,
-                Report report,
-                boolean passed) {
-            Findings findings = report.findings();
-            List<String> codes = findings.all().stream()
+        /** Writes and tells the report of what was kept. */
+        Outcome<Integer> told(Screen screen, String of, Report report, boolean passed) {
+            return PurchaseCommand.sheets(this, screen, out, of, report.findings(), List.of(report))
+                    .then(exit -> Outcome.sound(passed ? exit : Math.max(exit, Exit.STOPPED)));
+        }
+
+        static List<String> codes(Report report) {
+            return report.findings().all().stream()
                     .map(Finding::kind)
                     .map(kind -> kind.code())
                     .distinct()
                     .toList();
-            return reason().then(why -> by().then(by -> bytes(files)
-                    .then(record -> new RackDesk(book, by).keep(orders, of, record, passed, codes, why))
-                    .then(written -> PurchaseCommand.sheets(this, screen, out, of, findings, List.of(report))
-                            .then(exit -> Outcome.sound(passed ? exit : Math.max(exit, Exit.STOPPED))))));
         }
 
         /** All files one after the other, as they are. */
-        private static Outcome<byte[]> bytes(List<Path> files) {
+        static Outcome<byte[]> bytes(List<Path> files) {
             return Outcome.all(files.stream().map(JsonFile::bytes).toList()).then(all -> {
                 ByteArrayOutputStream together = new ByteArrayOutputStream();
                 all.forEach(together::writeBytes);
@@ -104,10 +100,11 @@ final class RecordCommand extends BookGroup {
                     .then(names -> inStores(
                             place,
                             (book, catalogue) -> frozen(book, catalogue, (reading, kits) -> kits.of(names))
-                                    .then(kits -> judged(screen, book, names, kits))));
+                                    .then(kits -> judged(screen, book, catalogue, names, kits))));
         }
 
-        private Outcome<Integer> judged(Screen screen, Book book, List<String> names, List<KitInWork> kits) {
+        private Outcome<Integer> judged(
+                Screen screen, Book book, Catalogue catalogue, List<String> names, List<KitInWork> kits) {
             CoatJob job = CoatJob.of(kits, List.of(), null).orElse(null);
             if (job == null) {
                 return Outcome.faulty(Fault.of("", "orders of which nothing is coated", "one with a coated part", ""));
@@ -116,15 +113,24 @@ final class RecordCommand extends BookGroup {
                 RecordVerdict verdict =
                         RecordVerdict.of(job.plan(), record.filmRead(), record.film(), record.issued(), job.workshop());
                 Report report = FilmSheet.compose(verdict, job);
-                return keep(
-                        screen,
-                        book,
-                        names,
-                        "film",
-                        files,
-                        report,
-                        !report.findings().stops());
+                boolean passed = !report.findings().stops();
+                return reason().then(why -> by().then(by -> bytes(files)
+                        .then(bytes -> new FilmDesk(book, by, catalogue)
+                                .keep(names, new FilmDesk.Film(bytes, job.plan(), verdict, passed, codes(report)), why))
+                        .then(written -> {
+                            rejected(screen, written.value().rejected());
+                            return told(screen, "film", report, passed);
+                        })));
             });
+        }
+
+        private void rejected(Screen screen, List<Piece> pieces) {
+            if (!pieces.isEmpty() && !json()) {
+                screen.wrapped(
+                        0,
+                        "Rejected in the coating shop: "
+                                + pieces.stream().map(Piece::piece).collect(Collectors.joining(", ")) + ".");
+            }
         }
     }
 
@@ -180,7 +186,10 @@ final class RecordCommand extends BookGroup {
                     .toList();
             Verdict verdict = Judge.judge(plan, readings, today());
             Report report = TestReport.compose(verdict, kit.catalogue().workshop());
-            return keep(screen, book, List.of(kit.order().name()), "test", files, report, verdict.passed());
+            return reason().then(why -> by().then(by -> bytes(files)
+                    .then(record -> new RackDesk(book, by)
+                            .keep(List.of(kit.order().name()), "test", record, verdict.passed(), codes(report), why))
+                    .then(written -> told(screen, "test", report, verdict.passed()))));
         }
     }
 

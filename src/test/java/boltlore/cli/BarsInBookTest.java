@@ -117,8 +117,14 @@ class BarsInBookTest {
     @DisplayName(
             "a late order that is due before the others moves ahead of them in the queue, and not ahead of what hangs")
     void ahead() throws IOException {
-        String hanging = json("coating", "queue", EARLY).get(0).get("piece").asText();
-        desk.done("coating", "hang", hanging, "--load", "load-1");
+        String hanging = "";
+        for (JsonNode queued : json("coating", "queue", EARLY)) {
+            hanging = queued.get("finish").asText().equals("grey-satin")
+                    ? queued.get("piece").asText()
+                    : hanging;
+        }
+        assertThat(desk.refused("coating", "hang", hanging, "--load", "load-1")).contains("no bare ");
+        desk.done("coating", "hang", hanging, "--load", "load-1", "--reason", "made before the book began");
         confirm(LATE, "2027-06-01");
         desk.done("coating", "queue", LATE);
 

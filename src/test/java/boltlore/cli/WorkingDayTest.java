@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.DisplayName;
@@ -213,8 +214,8 @@ class WorkingDayTest {
         assertThat(desk.refused("coating", "accept", FIRST)).contains("'waiting', from where it does not go");
         desk.done("coating", "mask", FIRST);
         assertThat(desk.refused("coating", "hang", FIRST)).contains("no load");
-        desk.done("coating", "hang", FIRST, "--load", "load-1");
-        desk.done("coating", "coated", FIRST);
+        assertThat(desk.refused("coating", "hang", FIRST, "--load", "load-1")).contains("who puts that finish on");
+        hung(queued);
 
         String bad = "BL-1003/PV-CR-M/1";
         assertThat(desk.refused("coating", "reject", bad)).contains("what is wrong with them");
@@ -230,6 +231,19 @@ class WorkingDayTest {
         assertThat(desk.done("coating", "list", "--state", "accepted", "--order", FIRST))
                 .contains(bad + " in grey-satin: accepted, coated again once");
         assertThat(desk.done("stock", "list", "PV-CR-M")).contains("1 each PV-CR-M in grey-satin");
+    }
+
+    /** Each powder in a load of its own, and each plated finish to its coater. */
+    private void hung(JsonNode queued) throws IOException {
+        JsonNode finishes = MAPPER.readTree(Files.readString(Path.of("catalog/finishes.json")))
+                .get("finishes");
+        for (String finish : Set.copyOf(queued.findValuesAsText("finish"))) {
+            boolean own = all(finishes)
+                    .anyMatch(one -> one.get("finish").asText().equals(finish)
+                            && one.get("where").has("oven"));
+            desk.done("coating", own ? "hang" : "out", FIRST, "--finish", finish, "--load", "load-" + finish);
+            desk.done("coating", own ? "coated" : "back", FIRST, "--finish", finish);
+        }
     }
 
     private void lateOrder() throws IOException {

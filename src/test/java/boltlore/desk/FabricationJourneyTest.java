@@ -53,6 +53,14 @@ class FabricationJourneyTest extends RoomInBrowser {
         page.locator("#load").focus();
         type("load-1");
         press("Enter");
+        assertThat(page.locator(".refused")).containsText("no bare ");
+
+        page.locator("input[name=piece][value='" + name + "']").focus();
+        press("Space");
+        page.locator("#to").selectOption("hung");
+        page.locator("#reason").focus();
+        type("made this morning");
+        press("Enter");
         assertThat(page.locator(".told")).containsText("to hung");
         assertThat(page.locator("tbody tr")
                         .filter(new Locator.FilterOptions().setHasText(name))
@@ -69,7 +77,7 @@ class FabricationJourneyTest extends RoomInBrowser {
             row.locator("input[name=um" + reading + "]").fill("9");
         }
         row.locator("input[name=flaw]").focus();
-        assertThat(row.locator(".judged")).containsText("NOT good: below minimum, mean 9 µm");
+        assertThat(row.locator(".judged")).containsText("NOT accepted: below minimum, mean 9 µm");
         row.locator("input[name=um5]").fill("thick");
         row.locator("input[name=flaw]").focus();
         assertThat(row.locator(".judged")).containsText("found 'thick'");
@@ -78,11 +86,11 @@ class FabricationJourneyTest extends RoomInBrowser {
             row.locator("input[name=um" + reading + "]").fill("70,5");
         }
         row.locator("input[name=flaw]").focus();
-        assertThat(row.locator(".judged")).containsText("good, mean 70.5 µm");
+        assertThat(row.locator(".judged")).containsText("accepted, mean 70.5 µm");
         press("Enter");
 
         assertThat(page.locator("h1")).hasText("Film readings of " + RoomsBook.FIRST);
-        assertThat(row.locator(".judged")).containsText("good, mean 70.5 µm");
+        assertThat(row.locator(".judged")).containsText("accepted, mean 70.5 µm");
         Locator keep = page.locator("button[formaction='/fabrication/film']");
         assertThat(keep).containsText("Keep the record as Kim Aster: 1 of ");
         row.locator("input[name=um5]").fill("");

@@ -3,7 +3,17 @@ package boltlore.desk;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.book.orders.PersonDesk;
+import boltlore.book.stores.PickDesk;
+import boltlore.book.stores.PickLine;
+import boltlore.book.stores.Taken;
+import boltlore.catalogue.Tracked;
+import com.microsoft.playwright.Download;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -67,6 +77,79 @@ class OfficesJourneyTest extends RoomInBrowser {
         assertThat(page.locator("h2").first()).hasText("0 kits");
         go("/engineering/recall?part=" + PART);
         assertThat(page.locator("h2").first()).hasText("2 kits");
+    }
+
+    @Test
+    @DisplayName("ask for a lot by keyboard, and are told the kit, its customer and its state; of another lot none")
+    void recall_asked() {
+        PickLine line = DESK.rooms().lines(RoomsBook.FIRST).stream()
+                .filter(each ->
+                        each.part().tracked() == Tracked.LOT && each.left().signum() > 0)
+                .reduce((first, last) -> last)
+                .orElseThrow();
+        String part = line.part().number().text();
+        Taken taken = new Taken(part, line.finish(), null, "L-" + part, List.of(), "", "", "");
+        assertThat(new PickDesk(DESK.book(), OpenDesk.by())
+                        .take(DESK.rooms().kit(RoomsBook.FIRST), List.of(taken), "")
+                        .faults())
+                .isEmpty();
+        go("/engineering/recall");
+        tabTo(page.locator("#lot"));
+        type("L-" + part);
+        press("Enter");
+        assertThat(page.locator("h2").first()).hasText("1 kit");
+        assertThat(page.locator("tbody tr").first()).containsText(RoomsBook.FIRST);
+        assertThat(page.locator("tbody tr").first()).containsText("Orchard Lane Bakery");
+        page.locator("#lot").fill("L-" + part + "-2");
+        button("Which kits?").click();
+        assertThat(page.locator("h2").first()).hasText("0 kits");
+    }
+
+    @Test
+    @DisplayName("read who did what, of all and of one order")
+    void journal() {
+        go("/office");
+        page.getByText("Journal", new Page.GetByTextOptions().setExact(true)).click();
+        assertThat(page.locator("tbody tr").first()).containsText("Kim Aster");
+        page.locator("input[name=order]").fill(RoomsBook.SECOND);
+        press("Enter");
+        assertThat(page.locator("h1")).hasText("Journal of " + RoomsBook.SECOND);
+        assertThat(page.locator("tbody tr").first()).containsText("order " + RoomsBook.SECOND);
+        assertThat(page.locator("tbody tr").filter(new Locator.FilterOptions().setHasNotText(RoomsBook.SECOND)))
+                .hasCount(0);
+        page.locator("input[name=order]").fill("BL-NONE");
+        press("Enter");
+        assertThat(page.locator("main")).containsText("Nothing is written down of BL-NONE");
+    }
+
+    @Test
+    @DisplayName("find a person, hand out what is held, and erase it with a reason on a page that says what that means")
+    void person() {
+        new PersonDesk(DESK.book(), OpenDesk.by()).add("Rowan Ashby", "");
+        go("/office/persons");
+        page.locator("input[name=words]").fill("ashby");
+        press("Enter");
+        page.locator("tbody a").first().click();
+        assertThat(page.locator("h1")).hasText("Rowan Ashby");
+        Download held = page.waitForDownload(() ->
+                button("Save all that is held of this person, to hand it out").click());
+        assertThat(new String(read(held.path()), StandardCharsets.UTF_8)).contains("Rowan Ashby");
+        page.getByText("Erase it").click();
+        assertThat(page.locator("main")).containsText("erased for good");
+        button("Erase what is held of Rowan Ashby").click();
+        assertThat(page.locator("#why-reason")).containsText("Why: found nothing");
+        page.locator("#reason").fill("left the workshop, asked for it");
+        button("Erase what is held of Rowan Ashby").click();
+        assertThat(page.locator(".told")).containsText("erased");
+        assertThat(page.locator("main")).not().containsText("Rowan Ashby");
+    }
+
+    private static byte[] read(Path file) {
+        try {
+            return Files.readAllBytes(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Test

@@ -2,6 +2,7 @@ package boltlore.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.book.stores.PickLine;
 import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.options.ColorScheme;
@@ -10,6 +11,7 @@ import com.microsoft.playwright.options.RequestOptions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -40,7 +42,11 @@ class RoomPagesTest extends RoomInBrowser {
             "/engineering/part?part=FX-N6",
             "/engineering/edit",
             "/engineering/recall?part=FX-N6",
-            "/office");
+            "/office",
+            "/office/journal",
+            "/office/persons",
+            "/office/person/P-1",
+            "/office/person/P-1/erase");
 
     /** Long ones, in one of the two schemes. */
     private static final List<String> SHEETS = List.of(
@@ -73,6 +79,24 @@ class RoomPagesTest extends RoomInBrowser {
             go(path);
             all.assertThat(violations()).as(path).isEmpty();
         }
+        all.assertAll();
+    }
+
+    @Test
+    @DisplayName("call no kit complete that lacks what every vehicle must have, brakes and interlock among it")
+    void safety() {
+        go("/stores/pick?order=" + RoomsBook.FIRST);
+        Map<String, PickLine> lines = DESK.rooms().lines(RoomsBook.FIRST).stream()
+                .collect(Collectors.toMap(line -> line.part().number().text(), line -> line, (one, other) -> one));
+        SoftAssertions all = new SoftAssertions();
+        for (String part : List.of("VA-PUMP", "VA-RES", "VA-CHK", "HV-IL1", "LV-BRS", "LV-CRA", "HV-SD1")) {
+            all.assertThat(lines)
+                    .as(part)
+                    .hasEntrySatisfying(part, line -> assertThat(line.safety()).isTrue());
+        }
+        all.assertThat(lines.get("FX-N6").safety())
+                .as("a nut at no signed joint")
+                .isFalse();
         all.assertAll();
     }
 

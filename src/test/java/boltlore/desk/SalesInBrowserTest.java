@@ -52,7 +52,7 @@ class SalesInBrowserTest extends InBrowser {
         page.getByLabel("Kit", new Page.GetByLabelOptions().setExact(true)).selectOption(family);
         page.getByLabel("Base vehicle built").fill(built);
         page.getByLabel("Order number").fill(number);
-        press(page, "Take it down");
+        press(page, "Begin the order");
     }
 
     private static void press(Page page, String name) {
@@ -334,14 +334,14 @@ class SalesInBrowserTest extends InBrowser {
         page().getByLabel("Base vehicle built").fill(hostile.substring(0, 30));
         page().getByLabel("Order number").fill("../../" + hostile.substring(0, 20));
         page().getByLabel("Due").fill(hostile.substring(0, 30));
-        press(page(), "Take it down");
+        press(page(), "Begin the order");
 
         assertThat(page().getByRole(AriaRole.ALERT)).containsText("Nothing was changed");
         assertThat(page().getByLabel("Customer")).hasValue(hostile);
         page().getByLabel("Base vehicle built").fill("1968");
         page().getByLabel("Order number").fill("A-1");
         page().getByLabel("Due").fill("");
-        press(page(), "Take it down");
+        press(page(), "Begin the order");
 
         assertThat(page().locator(".facts").first()).containsText(hostile);
         assertThat(page().locator("main script, main img")).hasCount(0);

@@ -110,6 +110,35 @@ class SalesMendedInBrowserTest extends InBrowser {
     }
 
     @Test
+    @DisplayName("due on a day that is past is told as soon as it is typed in, and one due today is not")
+    void due() {
+        open("/sales/new");
+        page().locator("#customer").fill("Ann Gable");
+        page().locator("#number").fill("BL-7301");
+        page().locator("#due").fill("2020-03-12");
+        button("Begin the order").click();
+        assertThat(page().locator("#why-due")).containsText("2020-03-12, which is past");
+        page().locator("#due").fill(OpenDesk.by().today().toString());
+        button("Begin the order").click();
+        assertThat(page().locator("h1")).hasText("BL-7301");
+    }
+
+    @Test
+    @DisplayName("whose change leaves a bracket that supports nothing says in the same form what becomes of it")
+    void change_leaves_a_bracket() {
+        open("/sales/order/BL-1001/change");
+        assertThat(page().locator("#brackets")).hasValue("");
+        page().locator("#option-air-conditioning").selectOption("no");
+        page().locator("#brackets").selectOption("out");
+        page().locator("#reason").fill("no air after all");
+        button("Work out what it comes to").click();
+        assertThat(page().locator("h2").first()).containsText("Change 1");
+        button("Change 1 is accepted").click();
+        assertThat(page().locator(".refused")).hasCount(0);
+        assertThat(page().locator("h2").first()).containsText("accepted");
+    }
+
+    @Test
     @DisplayName("is given up with a reason, and a field that lacks it says so where the keyboard is")
     void lost() {
         open("/sales/order/BL-1005");

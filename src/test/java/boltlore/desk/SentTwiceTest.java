@@ -66,23 +66,32 @@ class SentTwiceTest {
     }
 
     private Form form(String quantity) throws IOException, InterruptedException {
-        HttpResponse<String> page = client.send(
-                HttpRequest.newBuilder(desk.page("/stores/receive")).build(), HttpResponse.BodyHandlers.ofString());
+        Form form = formOf("/stores/receive");
+        form.fields().put("part", "FX-W6");
+        form.fields().put("quantity", quantity);
+        // Other tests have taken the same part in today.
+        form.fields().put("further", "yes");
+        return form;
+    }
+
+    private Form formOf(String path) throws IOException, InterruptedException {
+        HttpResponse<String> page =
+                client.send(HttpRequest.newBuilder(desk.page(path)).build(), HttpResponse.BodyHandlers.ofString());
         String cookie = page.headers().firstValue("Set-Cookie").orElseThrow().split(";", 2)[0];
         Map<String, String> fields = new LinkedHashMap<>();
         Matcher found = FIELD.matcher(page.body());
         while (found.find()) {
             fields.put(found.group(1), found.group(2));
         }
-        fields.put("part", "FX-W6");
-        fields.put("quantity", quantity);
-        // Other tests have taken the same part in today.
-        fields.put("further", "yes");
         return new Form(cookie, fields);
     }
 
     private HttpResponse<String> send(OpenDesk to, Form form) throws IOException, InterruptedException {
-        URI page = to.page("/stores/receive");
+        return send(to, "/stores/receive", form);
+    }
+
+    private HttpResponse<String> send(OpenDesk to, String path, Form form) throws IOException, InterruptedException {
+        URI page = to.page(path);
         return client.send(
                 HttpRequest.newBuilder(page)
                         .header("Cookie", form.cookie())
@@ -111,6 +120,28 @@ class SentTwiceTest {
         assertThat(again.headers().firstValue("Location"))
                 .isEqualTo(first.headers().firstValue("Location"));
         assertThat(Integer.parseInt(lies())).isEqualTo(Integer.parseInt(before) + 7);
+    }
+
+    @Test
+    @DisplayName("lands where it did the first time where it begins an order, or quotes it, too")
+    void sales() throws IOException, InterruptedException {
+        Form begun = formOf("/sales/new");
+        begun.fields()
+                .putAll(Map.of("customer", "Ann Gable", "family", "pannier-van", "built", "1968", "number", "BL-7001"));
+        String order = "/sales/order/BL-7001";
+        for (int time = 0; time < 2; time++) {
+            HttpResponse<String> answer = send(desk, "/sales/new", begun);
+            assertThat(answer.statusCode()).isEqualTo(303);
+            assertThat(answer.headers().firstValue("Location")).hasValue(order);
+        }
+        Form copied = formOf(order);
+        String first = "";
+        for (int time = 0; time < 2; time++) {
+            HttpResponse<String> answer = send(desk, order + "/copy", copied);
+            String landed = answer.headers().firstValue("Location").orElseThrow();
+            assertThat(landed).isEqualTo(first.isEmpty() ? "/sales/order/BL-7002" : first);
+            first = landed;
+        }
     }
 
     @Test

@@ -10,6 +10,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.math.BigDecimal;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -80,7 +81,7 @@ class StoresJourneyTest extends RoomInBrowser {
         page.locator("#short-reason").fill("the box was empty");
         button("Say that " + line.left().toPlainString() + " " + line.part().unit() + " are short")
                 .click();
-        assertThat(page.locator(".facts")).containsText("Told short");
+        assertThat(page.locator(".facts")).containsText("Reported short");
 
         page.locator("#quantity").fill("1");
         button("Take it").click();
@@ -190,5 +191,40 @@ class StoresJourneyTest extends RoomInBrowser {
         assertThat(page.locator(".told")).containsText("part " + part);
         assertThat(second.locator(".refused")).containsText("of which 0 are left to pick");
         assertThat(DESK.rooms().lying(part)).isZero();
+    }
+
+    private static int purchases() {
+        return DESK.book().read(reading -> reading.stock().purchases(true).size());
+    }
+
+    @Test
+    @DisplayName(
+            "what is bought is summed up first, bought once though the form is sent again, and by one of two desks")
+    void bought_once() {
+        String path = "/stores/purchases?until=2040-01-01";
+        Page second = another(new Browser.NewContextOptions());
+        second.navigate(DESK.page(path).toString());
+        go(path);
+        int before = purchases();
+        int suppliers = page.locator("input[name=supplier]").count();
+        assertThat(page.locator("tfoot")).containsText("All " + suppliers + " suppliers");
+        assertThat(page.locator("tfoot .number")).containsText(Pattern.compile("[0-9],[0-9]{3}\\.[0-9]{2}"));
+        page.locator("input[name=supplier]").first().uncheck();
+        String place = "Place a purchase order with each that is ticked";
+        button(place).click();
+        assertThat(page.locator(".told")).containsText("purchase placed");
+        assertThat(purchases()).isEqualTo(before + suppliers - 1);
+        page.goBack();
+        button(place).click();
+        assertThat(page.locator("h1")).hasText("Purchase orders");
+        assertThat(purchases()).isEqualTo(before + suppliers - 1);
+
+        second.getByText(place).click();
+        assertThat(second.locator(".refused")).containsText("another desk has placed just now");
+        go(path);
+        page.locator("input[name=supplier]").first().uncheck();
+        button(place).click();
+        assertThat(page.locator(".refused")).containsText("Supplier: found nothing");
+        assertThat(purchases()).isEqualTo(before + suppliers - 1);
     }
 }

@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -36,6 +37,8 @@ class WholeDayInBrowserTest extends InBrowser {
               if (serials) serials.value = Array.from({length: many}, (_, i) => part + '#' + (i + 1)).join(' ');
             })
             """;
+
+    private static final Set<Object> PLATED = Set.of("zinc-nickel", "zinc-nickel-small", "dip-black");
 
     private final LocalDate today = LocalDate.now(ZoneId.systemDefault());
 
@@ -99,7 +102,7 @@ class WholeDayInBrowserTest extends InBrowser {
         page().getByLabel("Base vehicle built").fill("1968");
         page().getByLabel("Order number").fill(ORDER);
         page().getByLabel("Due").fill(today.plusDays(120).toString());
-        press("Take it down");
+        press("Begin the order");
         for (int i = 0; i < MOST && page().locator("#asks").count() > 0; i++) {
             page().locator("section.question form button").first().click();
         }
@@ -192,8 +195,8 @@ class WholeDayInBrowserTest extends InBrowser {
         throw new AssertionError("There is no end of what is made");
     }
 
-    private void step(String to, String load) {
-        page().evaluate("() => document.querySelectorAll('input[name=piece]').forEach(box => box.checked = true)");
+    private void step(String finish, String to, String load) {
+        page().locator("input[name=finish][value='" + finish + "']").check();
         page().locator("#to").selectOption(to);
         page().locator("#load").fill(load);
         press("Write it down");
@@ -206,13 +209,24 @@ class WholeDayInBrowserTest extends InBrowser {
                 .fill(ORDER);
         press("Queue all its pieces");
         done();
-        step("hung", "load-1");
-        step("coated", "");
-        step("accepted", "");
+        for (Object finish : page().locator("input[name=finish]").evaluateAll("all => all.map(one => one.value)")
+                        instanceof List<?> all
+                ? all
+                : List.of()) {
+            boolean plated = PLATED.contains(finish);
+            step(finish.toString(), plated ? "out" : "hung", "load-" + finish);
+            step(finish.toString(), plated ? "back" : "coated", "");
+            step(finish.toString(), "accepted", "");
+        }
         assertThat(page().locator("input[name=piece]")).hasCount(0);
         open("/fabrication/film?order=" + ORDER);
         page().evaluate("""
-                () => document.querySelectorAll("tr input[name^='um']").forEach(field => field.value = '70')
+                () => document.querySelectorAll("form h2").forEach(batch => {
+                  const says = batch.textContent;
+                  const um = says.includes('Primer') ? '140' : says.includes('Off-white') ? '50' : '70';
+                  batch.nextElementSibling.nextElementSibling.querySelectorAll("input[name^='um']")
+                      .forEach(field => field.value = um);
+                })
                 """);
         press("Judge all, keep nothing yet");
         page().locator("button[formaction='/fabrication/film']").click();
@@ -333,11 +347,11 @@ class WholeDayInBrowserTest extends InBrowser {
         assertThat(page().locator("main")).containsText("Ann Gable");
         open("/sales/order/" + ORDER);
         page().getByText("Changes and service").click();
-        page().getByText("Send parts after it").click();
+        page().getByText("Send service parts").click();
         page().locator("input[name=part]").first().fill("VA-PUMP");
         page().locator("#price").fill("0");
         page().locator("#reason").fill("recall of the pump");
-        press("Send them after it");
+        press("Send these parts");
         done();
         open("/stores/receive?part=VA-PUMP");
         String number = page().locator("#serials, #lot").count() > 0 ? "VA-PUMP#77" : "VA-PUMP";

@@ -9,15 +9,20 @@ import java.nio.charset.StandardCharsets;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
 
 /** Data of persons by their keys. They are no sum over the journal, which knows keys only. */
 public final class Persons {
 
     private static final String NUMBER = "cast(substr(person, 3) as integer)";
+
+    private static final String MATCHING =
+            " where (:words = '' or person = :words or lower(name) like :like escape '\\')";
 
     private final Handle handle;
 
@@ -45,6 +50,39 @@ public final class Persons {
         return handle.createQuery("select * from person order by " + NUMBER)
                 .map((row, context) -> person(row))
                 .list();
+    }
+
+    /**
+     * Some of those whose name holds some words, whatever the case, or whose key they are; all where there are no words.
+     *
+     * @param from how many are left out before them
+     */
+    public List<Person> with(String words, int from, int most) {
+        return matching("select * from person", words)
+                .bind("from", from)
+                .bind("most", most)
+                .map((row, context) -> person(row))
+                .list();
+    }
+
+    /** How many there are of those. */
+    public int count(String words) {
+        return handle.createQuery("select count(*) from person" + MATCHING)
+                .bind("words", words)
+                .bind("like", like(words))
+                .mapTo(Integer.class)
+                .one();
+    }
+
+    private Query matching(String select, String words) {
+        return handle.createQuery(select + MATCHING + " order by " + NUMBER + " limit :most offset :from")
+                .bind("words", words)
+                .bind("like", like(words));
+    }
+
+    /** Signs that stand for others in a pattern stand for themselves. */
+    private static String like(String words) {
+        return "%" + words.toLowerCase(Locale.ROOT).replaceAll("([\\\\%_])", "\\\\$1") + "%";
     }
 
     /** What stands for a person of whom nothing is known. */

@@ -13,7 +13,6 @@ import boltlore.book.db.Writing;
 import boltlore.book.db.Written;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
-import boltlore.catalogue.Tracked;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.measure.PartNumber;
@@ -68,18 +67,18 @@ public final class CoatDesk {
         return added;
     }
 
-    private static List<Piece> ofPart(Reading reading, String order, String part) {
+    static List<Piece> ofPart(Reading reading, String order, String part) {
         return reading.shop().pieces(List.of(), order).stream()
                 .filter(piece -> piece.part().equals(part))
                 .toList();
     }
 
-    private static boolean isAlive(Piece piece) {
+    static boolean isAlive(Piece piece) {
         return piece.state() != Coat.SCRAPPED && piece.state() != Coat.WITHDRAWN;
     }
 
     /** Which one of its part it is: 3 of 'BL-1001/PX-12/3'. */
-    private static int number(Piece piece) {
+    static int number(Piece piece) {
         return Integer.parseInt(piece.piece().substring(piece.piece().lastIndexOf('/') + 1));
     }
 
@@ -131,45 +130,72 @@ public final class CoatDesk {
      * @param load that they hang in, or the coater that they go to; asked for there
      */
     public Outcome<Written<List<Piece>>> move(List<String> named, Coat to, String load, String reason) {
+        return move(named, "", to, load, reason);
+    }
+
+    /**
+     * The same of pieces in one finish. What hangs in a load has one powder, what goes out together one finish, and either is
+     * a piece that the stores have bare.
+     *
+     * @param finish that the pieces have, whatever else is named; empty for any
+     */
+    public Outcome<Written<List<Piece>>> move(List<String> named, String finish, Coat to, String load, String reason) {
+        List<Fault> unsaid = unsaid(to, load, reason);
+        if (!unsaid.isEmpty()) {
+            return Outcome.faulty(unsaid);
+        }
+        return book.write(
+                by,
+                writing -> Outcome.all(named.stream()
+                                .map(name -> matching(writing, name, finish, to))
+                                .toList())
+                        .then(found -> together(
+                                writing,
+                                found.stream().flatMap(List::stream).distinct().toList(),
+                                to,
+                                load))
+                        .then(pieces -> {
+                            BarePieces bare = new BarePieces(writing, catalogue);
+                            return Outcome.all(pieces.stream()
+                                    .map(piece -> move(writing, bare, piece, to, load, reason))
+                                    .toList());
+                        }));
+    }
+
+    private static List<Fault> unsaid(Coat to, String load, String reason) {
         if ((to == Coat.HUNG || to == Coat.OUT) && load.isBlank()) {
-            return Outcome.faulty(Fault.of(
+            return List.of(Fault.of(
                     "",
                     to == Coat.HUNG ? "no load" : "no coater",
                     to == Coat.HUNG ? "the number of the load" : "where they go",
                     "Add --load."));
         }
         if ((to == Coat.REJECTED || to == Coat.SCRAPPED || to == Coat.WITHDRAWN) && reason.isBlank()) {
-            return Outcome.faulty(Fault.of(
+            return List.of(Fault.of(
                     "",
                     "no reason",
                     to == Coat.WITHDRAWN ? "why they are not coated" : "what is wrong with them",
                     "Add --reason."));
         }
-        return book.write(
-                by,
-                writing -> Outcome.all(named.stream()
-                                .map(name -> matching(writing, name, to))
-                                .toList())
-                        .then(found -> {
-                            List<Piece> pieces = found.stream()
-                                    .flatMap(List::stream)
-                                    .distinct()
-                                    .toList();
-                            return Outcome.all(pieces.stream()
-                                    .map(piece -> move(writing, piece, to, load, reason))
-                                    .toList());
-                        }));
+        return List.of();
     }
 
-    private static Outcome<List<Piece>> matching(Writing writing, String name, Coat to) {
+    private Outcome<List<Piece>> together(Writing writing, List<Piece> pieces, Coat to, String load) {
+        List<Fault> faults = CoatLoads.faults(writing, catalogue, pieces, to, load);
+        return faults.isEmpty() ? Outcome.sound(pieces) : Outcome.faulty(faults);
+    }
+
+    private static Outcome<List<Piece>> matching(Writing writing, String name, String finish, Coat to) {
         Piece one = writing.shop().piece(name).orElse(null);
         if (one != null) {
             return one.state().next().contains(to)
+                            && (finish.isEmpty() || one.finish().equals(finish))
                     ? Outcome.sound(List.of(one))
-                    : Outcome.faulty(CoatRules.cannot(one, to));
+                    : Outcome.faulty(cannot(one, to));
         }
         List<Piece> below = writing.shop().pieces(List.of(), name.split("/", 2)[0]).stream()
                 .filter(piece -> piece.piece().startsWith(name + "/"))
+                .filter(piece -> finish.isEmpty() || piece.finish().equals(finish))
                 .toList();
         List<Piece> fitting = below.stream()
                 .filter(piece -> piece.state().next().contains(to))
@@ -181,38 +207,51 @@ public final class CoatDesk {
                 below.isEmpty()
                         ? Fault.of(
                                 "",
-                                "'" + name + "'",
+                                "'" + name + "'" + (finish.isEmpty() ? "" : " in " + finish),
                                 "a piece, part or order of the queue",
                                 "'boltlore coating list' shows them; 'boltlore coating queue ORDER' takes them up.")
-                        : CoatRules.cannot(below.get(0), to));
+                        : cannot(below.get(0), to));
     }
 
-    private Outcome<Piece> move(Writing writing, Piece piece, Coat to, String load, String reason) {
-        return stores(writing, piece, to, reason).then(done -> {
+    private static Fault cannot(Piece piece, Coat to) {
+        String may = piece.state().next().stream().map(Coat::written).collect(Collectors.joining(", "));
+        return Fault.of(
+                "piece " + piece.piece(),
+                "'" + piece.state().written() + "', from where it does not go to '" + to.written() + "'",
+                may.isEmpty() ? "nothing further" : "one of " + may,
+                "");
+    }
+
+    Outcome<Piece> move(Writing writing, BarePieces bare, Piece piece, Coat to, String load, String reason) {
+        return stores(writing, bare, piece, to, reason).then(done -> {
             writing.add(new Coating(piece.piece(), piece.order(), piece.part(), piece.finish(), to, load), reason);
             return Outcome.sound(writing.shop().piece(piece.piece()).orElseThrow());
         });
     }
 
     /** An accepted piece lies in the stores in its finish; one that is rejected after that does no more. */
-    private Outcome<Boolean> stores(Writing writing, Piece piece, Coat to, String reason) {
+    private Outcome<Boolean> stores(Writing writing, BarePieces bare, Piece piece, Coat to, String reason) {
+        if (to == Coat.HUNG || to == Coat.OUT) {
+            return bare.toShop(piece, reason);
+        }
         if (to == Coat.ACCEPTED) {
-            return accept(writing, piece).then(accepted -> {
+            return bare.out(piece, reason).then(held -> {
+                writing.add(new StockHappening.Coated(held, BigDecimal.ONE, piece.finish()), "");
                 worked(writing, piece, BigDecimal.ONE);
                 return Outcome.sound(true);
             });
         }
         if (to == Coat.SCRAPPED) {
-            Held bare = CoatRules.lying(writing, piece.part(), "");
-            if (bare != null) {
-                writing.add(new StockHappening.Scrapped(bare, BigDecimal.ONE), reason);
+            Held scrapped = bare.lying(piece.part(), "");
+            if (scrapped != null) {
+                writing.add(new StockHappening.Scrapped(scrapped, BigDecimal.ONE), reason);
             }
             return Outcome.sound(true);
         }
         if (piece.state() != Coat.ACCEPTED) {
             return Outcome.sound(true);
         }
-        Held coated = CoatRules.lying(writing, piece.part(), piece.finish());
+        Held coated = bare.lying(piece.part(), piece.finish());
         if (coated == null) {
             return Outcome.faulty(Fault.of(
                     "piece " + piece.piece(),
@@ -223,35 +262,6 @@ public final class CoatDesk {
         }
         writing.add(new StockHappening.Coated(coated, BigDecimal.ONE, ""), reason);
         worked(writing, piece, BigDecimal.ONE.negate());
-        return Outcome.sound(true);
-    }
-
-    /**
-     * The bare piece becomes the coated one. One that nobody booked in bare comes in as it is, unless it has a number of its
-     * own or a lot, which must be known.
-     */
-    private Outcome<Boolean> accept(Writing writing, Piece piece) {
-        Held bare = CoatRules.lying(writing, piece.part(), "");
-        Part part = catalogue.parts().get(new PartNumber(piece.part()));
-        if (bare == null && part != null && part.tracked() != null) {
-            return Outcome.faulty(Fault.of(
-                    "piece " + piece.piece(),
-                    "no bare " + piece.part() + " in the stores, of which the "
-                            + (part.tracked() == Tracked.LOT ? "lot" : "serial number") + " is written down",
-                    "the piece as it was made",
-                    "'boltlore stock receive " + piece.part() + " 1' with its number takes it in."));
-        }
-        if (bare != null) {
-            writing.add(new StockHappening.Coated(bare, BigDecimal.ONE, piece.finish()), "");
-        } else {
-            writing.add(
-                    new StockHappening.Received(
-                            new Held(piece.part(), piece.finish(), "", "", part == null ? "" : part.bin()),
-                            BigDecimal.ONE,
-                            "",
-                            part == null ? "" : part.revision()),
-                    "");
-        }
         return Outcome.sound(true);
     }
 

@@ -10,6 +10,7 @@ import boltlore.book.db.Writing;
 import boltlore.book.db.Written;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.measure.PartNumber;
 import boltlore.trades.KitInWork;
 import boltlore.trades.picking.BagPage;
 import boltlore.trades.picking.BagRow;
@@ -120,6 +121,11 @@ public final class PackDesk {
                     where.isEmpty() ? "a part of its bags" : where,
                     "'boltlore pick bags " + kit.order().name() + "' lists them."));
         }
+        List<Fault> parts = StoresDesk.whole(kit.catalogue().part(new PartNumber(bag.part())), count.counted())
+                .faults();
+        if (!parts.isEmpty()) {
+            return Outcome.faulty(parts);
+        }
         writing.add(
                 new BagCounted(kit.order().name(), bag.bag(), bag.part(), bag.finish(), bag.wanted(), count.counted()),
                 reason);
@@ -127,15 +133,19 @@ public final class PackDesk {
     }
 
     /**
-     * Says that a kit lies in its crates.
+     * Says that a kit lies in its crates, as many as are planned and about as heavy.
      *
      * @param massKg gross mass of all of them, or null
      */
     public Outcome<Written<Packed>> pack(KitInWork kit, int crates, @Nullable BigDecimal massKg, String reason) {
         String order = kit.order().name();
+        List<Fault> faults = CratesJudged.of(kit).faults(crates, massKg, reason);
         return book.write(
                 by,
                 writing -> PickDesk.owed(writing, kit).then(owed -> {
+                    if (!faults.isEmpty()) {
+                        return Outcome.faulty(faults);
+                    }
                     if (writing.packing().picked(order).isEmpty()) {
                         return Outcome.faulty(Fault.of(
                                 "order " + order,

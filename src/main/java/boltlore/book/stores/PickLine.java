@@ -9,6 +9,7 @@ import boltlore.book.db.Stock;
 import boltlore.book.orders.PartsToday;
 import boltlore.catalogue.JointFacts;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.PartKind;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
 import boltlore.trades.KitInWork;
@@ -37,7 +38,7 @@ public record PickLine(
         String order, Part part, String finish, BigDecimal wanted, BigDecimal got, BigDecimal missing, boolean safety) {
 
     /** Cautions of parts that a kit is not complete without, whoever agrees: people are hurt where one is missing. */
-    private static final Set<String> HURTS = Set.of("high-voltage", "lithium");
+    private static final Set<String> HURTS = Set.of("high-voltage", "lithium", "lifting-eye");
 
     public BigDecimal left() {
         return wanted.subtract(got).max(BigDecimal.ZERO);
@@ -123,7 +124,7 @@ public record PickLine(
                         false));
     }
 
-    /** Parts at joints that are signed for, and those whose cautions say so. */
+    /** Parts at joints that are signed for, those whose cautions say so, and those that no vehicle is to be without. */
     private static Set<String> safetyParts(KitInWork kit) {
         List<JointFacts> signed =
                 kit.family().joints().stream().filter(JointFacts::safety).toList();
@@ -135,11 +136,28 @@ public record PickLine(
                 .map(JointFacts::joint)
                 .filter(joint -> !joint.isEmpty())
                 .collect(Collectors.toSet());
+        List<PartKind> protecting = protecting(kit);
         return kit.bill()
                 .picked()
-                .filter(item -> positions.contains(item.position().name()) || at(item, shared) || hurts(item))
+                .filter(item -> positions.contains(item.position().name())
+                        || at(item, shared)
+                        || hurts(item)
+                        || item.all().anyMatch(each -> protecting.stream().anyMatch(kind -> kind.covers(each.part()))))
                 .map(item -> item.part().number().text())
                 .collect(Collectors.toSet());
+    }
+
+    /** Kinds that the workshop says a vehicle must have, brakes and interlock among them, and what those are there for. */
+    private static List<PartKind> protecting(KitInWork kit) {
+        Map<String, PartKind> kinds = kit.catalogue().house().kinds();
+        Set<String> names = kinds.values().stream()
+                .filter(kind -> kind.needed() != null)
+                .flatMap(kind ->
+                        Stream.concat(Stream.of(kind.name()), Objects.requireNonNull(kind.needed()).with().stream()))
+                .collect(Collectors.toSet());
+        return kinds.values().stream()
+                .filter(kind -> names.contains(kind.name()))
+                .toList();
     }
 
     private static boolean at(Item item, Set<String> joints) {

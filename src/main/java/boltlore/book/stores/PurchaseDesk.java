@@ -13,6 +13,7 @@ import boltlore.catalogue.Part;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
+import boltlore.measure.Money;
 import boltlore.measure.PartNumber;
 import boltlore.netting.Netting.Demand;
 import boltlore.netting.PlanningData.ScheduledReceipt;
@@ -25,6 +26,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -157,19 +159,61 @@ public final class PurchaseDesk {
         return byPart.values().stream().map(ofPart -> line(ofPart, today)).toList();
     }
 
+    /**
+     * What a purchase order comes to before tax.
+     *
+     * @param cost in the supplier's currency
+     * @param home in the workshop's
+     */
+    public record Sum(BigDecimal cost, BigDecimal home) {}
+
+    /**
+     * What these lines come to as one purchase order.
+     *
+     * @param lines of one supplier
+     * @param home currency of the workshop
+     * @return line by line at the price of all of a part, rounded to the minor unit
+     */
+    public static Sum sum(List<PurchaseLine> lines, Currency home) {
+        BigDecimal cost = BigDecimal.ZERO;
+        BigDecimal inHome = BigDecimal.ZERO;
+        for (List<PurchaseLine> ofPart : lines.stream()
+                .collect(Collectors.groupingBy(line -> line.part().number(), TreeMap::new, Collectors.toList()))
+                .values()) {
+            Part part = ofPart.get(0).part();
+            BigDecimal quantity = quantity(ofPart);
+            cost = cost.add(Money.rounded(
+                    quantity.multiply(unitCost(ofPart)), ofPart.get(0).currency()));
+            List<Offer> offers =
+                    part.buying() == null ? List.of() : part.buying().offers();
+            BigDecimal each =
+                    offers.isEmpty() ? part.cost() : offers.get(0).at(quantity).homeCost();
+            inHome = inHome.add(Money.rounded(quantity.multiply(each), home));
+        }
+        return new Sum(cost, inHome);
+    }
+
+    private static BigDecimal quantity(List<PurchaseLine> ofPart) {
+        return ofPart.stream().map(PurchaseLine::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static BigDecimal unitCost(List<PurchaseLine> ofPart) {
+        Part part = ofPart.get(0).part();
+        List<Offer> offers = part.buying() == null ? List.of() : part.buying().offers();
+        return offers.isEmpty()
+                ? part.cost()
+                : offers.get(0).at(quantity(ofPart)).cost();
+    }
+
     private static PurchaseHappening.Line line(List<PurchaseLine> ofPart, LocalDate today) {
         PurchaseLine first = ofPart.get(0);
         Part part = first.part();
-        BigDecimal quantity = ofPart.stream().map(PurchaseLine::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
-        List<Offer> offers = part.buying() == null ? List.of() : part.buying().offers();
-        BigDecimal unitCost =
-                offers.isEmpty() ? part.cost() : offers.get(0).at(quantity).cost();
         LocalDate due = ofPart.stream()
                 .map(line -> comes(line, today))
                 .min(LocalDate::compareTo)
                 .orElseThrow();
         return new PurchaseHappening.Line(
-                part.number().text(), first.orderCode(), quantity, part.unit(), unitCost, due);
+                part.number().text(), first.orderCode(), quantity(ofPart), part.unit(), unitCost(ofPart), due);
     }
 
     /** When it is needed; where it is ordered too late for that, as soon as its lead time lets it come. */

@@ -235,14 +235,23 @@ public final class RackDesk {
     /** Keeps a filled-in record with what was found in it; an earlier one of the same order stays beside it. */
     public Outcome<Written<List<Judged>>> keep(
             List<String> orders, String of, byte[] record, boolean passed, List<String> findings, String reason) {
-        return book.write(
-                by,
-                writing -> Outcome.all(orders.stream()
-                        .map(order -> OrderDesk.standing(writing, order).then(standing -> {
-                            Judged judged = new Judged(order, of, writing.keep(record), passed, findings);
-                            writing.add(judged, reason);
-                            return Outcome.sound(judged);
-                        }))
-                        .toList()));
+        return book.write(by, writing -> kept(writing, orders, of, record, passed, findings, reason));
+    }
+
+    static Outcome<List<Judged>> kept(
+            Writing writing,
+            List<String> orders,
+            String of,
+            byte[] record,
+            boolean passed,
+            List<String> findings,
+            String reason) {
+        return Outcome.all(orders.stream()
+                .map(order -> OrderDesk.standing(writing, order).then(standing -> {
+                    Judged judged = new Judged(order, of, writing.keep(record), passed, findings);
+                    writing.add(judged, reason);
+                    return Outcome.sound(judged);
+                }))
+                .toList());
     }
 }

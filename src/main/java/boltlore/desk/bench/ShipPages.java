@@ -6,6 +6,7 @@ import boltlore.book.orders.HoldPoint;
 import boltlore.book.orders.HoldPoints;
 import boltlore.book.orders.KitsAtHand;
 import boltlore.book.orders.OrderDesk;
+import boltlore.book.stores.CratesJudged;
 import boltlore.book.stores.PackDesk;
 import boltlore.book.stores.PackDesk.Count;
 import boltlore.desk.frame.Acting;
@@ -67,9 +68,15 @@ public final class ShipPages {
                                                     + (packed.massKg() == null
                                                             ? ""
                                                             : ", " + Digits.plain(packed.massKg()) + " kg"))
-                                            .orElse("not packed")))));
+                                            .orElse("not packed"),
+                                    planned(CratesJudged.of(kit))))));
             return shown(page);
         });
+    }
+
+    private static String planned(CratesJudged plan) {
+        return plan.planned()
+                + (plan.plannedKg().signum() == 0 ? "" : ", " + Digits.plain(plan.plannedKg()) + " kg gross");
     }
 
     private static Answer shown(Outcome<Answer> page) {
@@ -224,8 +231,12 @@ public final class ShipPages {
                 this::papers);
     }
 
-    /** All bags of a kit. */
-    public record Packing(List<String> told, String order, List<Bag> bags, String crates) {}
+    /**
+     * All bags of a kit.
+     *
+     * @param planned how many crates it is to lie in, and how heavy they are
+     */
+    public record Packing(List<String> told, String order, List<Bag> bags, String crates, String planned) {}
 
     /** One bag. */
     public record Bag(String name, List<Row> rows) {}

@@ -3,8 +3,12 @@ package boltlore.desk.fabrication;
 import boltlore.book.ShopHappening.Coat;
 import boltlore.book.db.Reading;
 import boltlore.book.db.Shop.Piece;
+import boltlore.book.orders.KitStops;
 import boltlore.book.orders.KitsAtHand;
 import boltlore.book.stores.CoatDesk;
+import boltlore.catalogue.CoatedWhere;
+import boltlore.catalogue.Finish;
+import boltlore.catalogue.PowderCoat;
 import boltlore.desk.frame.Acting;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
@@ -27,6 +31,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The coating shop: which pieces stand where, and the loads that they hang in, drawn. */
 public final class CoatPages {
@@ -61,20 +66,44 @@ public final class CoatPages {
     private Answer pieces(Call call) {
         boolean all = call.said("all").equals("yes");
         String order = call.said("order");
-        return workshop.book()
-                .read(reading -> Answer.page(
-                        order.isEmpty() ? "Pieces in the coating shop" : "Pieces of " + order,
-                        "fabrication/coat.jte",
-                        new Pieces(Told.of(reading, call), order, all, finishes(reading, order, all), steps())));
+        return workshop.book().read(reading -> page(reading, call, order, all));
     }
 
-    private static List<OfFinish> finishes(Reading reading, String order, boolean all) {
+    private Answer page(Reading reading, Call call, String order, boolean all) {
+        List<OfFinish> finishes = finishes(reading, order, all);
+        Stream<String> orders =
+                finishes.stream().flatMap(finish -> finish.rows().stream().map(Row::order));
+        return Answer.page(
+                order.isEmpty() ? "Pieces in the coating shop" : "Pieces of " + order,
+                "fabrication/coat.jte",
+                new Pieces(Told.of(reading, call), KitStops.lines(reading, orders), order, all, finishes, steps()));
+    }
+
+    /** What it looks like, and which powder it is or who puts it on: what hangs together has one of them. */
+    private String putOn(String name) {
+        Finish finish = workshop.bench().catalogue().finishes().get(name);
+        if (finish == null) {
+            return "";
+        }
+        return finish.says().english() + "; " + by(finish);
+    }
+
+    private static String by(Finish finish) {
+        if (finish.where() instanceof CoatedWhere.OutsideByArea byArea) {
+            return "goes out to " + byArea.coater();
+        }
+        return finish.where() instanceof CoatedWhere.OutsideByPiece byPiece
+                ? "goes out to " + byPiece.coater()
+                : "powder " + finish.coats().stream().map(PowderCoat::powder).collect(Collectors.joining(", then "));
+    }
+
+    private List<OfFinish> finishes(Reading reading, String order, boolean all) {
         Map<String, List<Row>> byFinish = reading.shop().pieces(List.of(), order).stream()
                 .filter(piece -> all || !piece.state().done())
                 .collect(Collectors.groupingBy(
                         Piece::finish, LinkedHashMap::new, Collectors.mapping(CoatPages::row, Collectors.toList())));
         return byFinish.entrySet().stream()
-                .map(each -> new OfFinish(each.getKey(), each.getValue()))
+                .map(each -> new OfFinish(each.getKey(), putOn(each.getKey()), each.getValue()))
                 .toList();
     }
 
@@ -117,10 +146,6 @@ public final class CoatPages {
 
     private Answer step(Call call) {
         Typed typed = new Typed(call);
-        List<String> pieces = call.all("piece").stream().distinct().toList();
-        if (pieces.isEmpty()) {
-            typed.fault("piece", "Pieces", "none ticked", "at least one");
-        }
         Optional<Coat> to = Arrays.stream(Coat.values())
                 .filter(STEPS::containsKey)
                 .filter(each -> each.written().equals(call.said("to")))
@@ -128,16 +153,38 @@ public final class CoatPages {
         if (to.isEmpty()) {
             typed.fault("to", "What became of them", "nothing", "one of the steps");
         }
+        List<String> pieces = ticked(call, to);
+        if (pieces.isEmpty()) {
+            typed.fault("piece", "Pieces", "none ticked that may go there", "at least one");
+        }
         String load = typed.line("load", "Load or coater");
         String why = typed.sentence("reason", "Reason");
+        String order = call.said("order");
         return Acting.done(
                 call,
-                "/fabrication/coat",
+                "/fabrication/coat" + (order.isEmpty() ? "" : "?order=" + CutPages.coded(order)),
                 by -> typed.sound()
                         .then(ok -> new CoatDesk(
                                         workshop.book(), by, workshop.bench().catalogue())
                                 .move(pieces, to.orElseThrow(), load, why)),
                 this::pieces);
+    }
+
+    /** Each that is ticked, and of finishes that are ticked as a whole all that may go there. */
+    private List<String> ticked(Call call, Optional<Coat> to) {
+        List<String> finishes = call.all("finish");
+        List<String> ofFinishes = finishes.isEmpty()
+                ? List.of()
+                : workshop.book()
+                        .read(reading -> reading.shop().pieces(List.of(), call.said("order")).stream()
+                                .filter(piece -> finishes.contains(piece.finish())
+                                        && to.isPresent()
+                                        && piece.state().next().contains(to.get()))
+                                .map(Piece::piece)
+                                .toList());
+        return Stream.concat(call.all("piece").stream(), ofFinishes.stream())
+                .distinct()
+                .toList();
     }
 
     /** The plan of the coating shop for some orders together: loads drawn, masks to fetch. */
@@ -173,10 +220,20 @@ public final class CoatPages {
     }
 
     /** What the coating shop has or waits for. */
-    public record Pieces(List<String> told, String order, boolean all, List<OfFinish> finishes, List<Step> steps) {}
+    public record Pieces(
+            List<String> told,
+            List<String> stops,
+            String order,
+            boolean all,
+            List<OfFinish> finishes,
+            List<Step> steps) {}
 
-    /** All pieces of one finish. */
-    public record OfFinish(String finish, List<Row> rows) {}
+    /**
+     * All pieces of one finish.
+     *
+     * @param putOn its powder, or the coater that it goes out to
+     */
+    public record OfFinish(String finish, String putOn, List<Row> rows) {}
 
     /**
      * One piece.

@@ -2,8 +2,10 @@ package boltlore.desk.fabrication;
 
 import boltlore.desk.frame.Call;
 import boltlore.trades.coating.FilmToRead;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -12,6 +14,9 @@ import java.util.stream.Stream;
  * @param query names the orders
  */
 public record FilmForm(List<String> told, List<String> orders, String query, String remark, List<Batch> batches) {
+
+    private static final String HEAD = "batch,lot,finish,limits,part,piece,coating,"
+            + "reading 1,reading 2,reading 3,reading 4,reading 5,good,look,on";
 
     static final int READINGS = 5;
 
@@ -74,5 +79,29 @@ public record FilmForm(List<String> told, List<String> orders, String query, Str
         boolean filled() {
             return !typed.stream().allMatch(String::isEmpty);
         }
+    }
+
+    /** A row of the record as CSV (RFC 4180), to be read and judged as one that was filled in by hand. */
+    static String csv(FilmToRead piece, List<String> typed, String on) {
+        String flaw = typed.get(READINGS);
+        List<String> cells = new ArrayList<>(List.of(
+                String.valueOf(piece.batch()),
+                piece.lot(),
+                piece.finish(),
+                piece.limits(),
+                piece.part(),
+                piece.mark(),
+                "1"));
+        cells.addAll(typed.subList(0, READINGS));
+        cells.addAll(List.of(flaw.isEmpty() ? "" : "no", flaw, typed.stream().allMatch(String::isEmpty) ? "" : on));
+        return cells.stream().map(FilmForm::quoted).collect(Collectors.joining(","));
+    }
+
+    private static String quoted(String cell) {
+        return '"' + cell.replace("\"", "\"\"").replaceAll("\\R", " ") + '"';
+    }
+
+    static byte[] record(List<String> lines) {
+        return (HEAD + "\r\n" + String.join("\r\n", lines) + "\r\n").getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -2,7 +2,8 @@ package boltlore.desk.fabrication;
 
 import boltlore.book.db.Reading;
 import boltlore.book.orders.KitsAtHand;
-import boltlore.book.stores.RackDesk;
+import boltlore.book.stores.FilmDesk;
+import boltlore.book.stores.FilmDesk.Film;
 import boltlore.desk.frame.Acting;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
@@ -26,8 +27,6 @@ import boltlore.trades.coating.RecordVerdict;
 import boltlore.trades.coating.written.ShopRecord;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -37,9 +36,6 @@ import java.util.stream.Collectors;
  * the end, and the record is kept in the book.
  */
 public final class FilmPages {
-
-    private static final String HEAD = "batch,lot,finish,limits,part,piece,coating,"
-            + "reading 1,reading 2,reading 3,reading 4,reading 5,good,look,on";
 
     private final Workshop workshop;
     private final KitsAtHand kits;
@@ -115,30 +111,6 @@ public final class FilmPages {
         return orders.stream().map(order -> "order=" + CutPages.coded(order)).collect(Collectors.joining("&"));
     }
 
-    /** A row of the record as CSV (RFC 4180), to be read and judged as one that was filled in by hand. */
-    private static String csv(FilmToRead piece, List<String> typed, String on) {
-        String flaw = typed.get(FilmForm.READINGS);
-        List<String> cells = new ArrayList<>(List.of(
-                String.valueOf(piece.batch()),
-                piece.lot(),
-                piece.finish(),
-                piece.limits(),
-                piece.part(),
-                piece.mark(),
-                "1"));
-        cells.addAll(typed.subList(0, FilmForm.READINGS));
-        cells.addAll(List.of(flaw.isEmpty() ? "" : "no", flaw, typed.stream().allMatch(String::isEmpty) ? "" : on));
-        return cells.stream().map(FilmPages::quoted).collect(Collectors.joining(","));
-    }
-
-    private static String quoted(String cell) {
-        return '"' + cell.replace("\"", "\"\"").replaceAll("\\R", " ") + '"';
-    }
-
-    private static byte[] record(List<String> lines) {
-        return (HEAD + "\r\n" + String.join("\r\n", lines) + "\r\n").getBytes(StandardCharsets.UTF_8);
-    }
-
     /** What is to be said of one piece as it is typed. */
     private Answer judgeOne(Call call) {
         Typed typed = new Typed(call);
@@ -167,7 +139,8 @@ public final class FilmPages {
         if (typed.stream().allMatch(String::isEmpty)) {
             return Outcome.sound("");
         }
-        byte[] csv = record(List.of(csv(piece, typed, call.today().toString())));
+        byte[] csv =
+                FilmForm.record(List.of(FilmForm.csv(piece, typed, call.today().toString())));
         return ShopRecord.read("typed", csv, job.plan())
                 .then(record -> Outcome.sound(
                         RecordVerdict.of(job.plan(), true, record.film(), record.issued(), job.workshop())
@@ -182,7 +155,7 @@ public final class FilmPages {
     private static String says(PieceVerdict verdict) {
         BigDecimal mean = verdict.mean();
         String of = mean == null ? "" : ", mean " + Digits.plain(mean.setScale(1, RoundingMode.HALF_UP)) + " µm";
-        return (verdict.good() ? "good" : "NOT good: " + verdict.why()) + of;
+        return (verdict.good() ? "accepted" : "NOT accepted: " + verdict.why()) + of;
     }
 
     private Answer keep(Call call) {
@@ -197,18 +170,23 @@ public final class FilmPages {
                         .then(job -> asJudged(job, call))
                         .then(job -> {
                             String on = call.today().toString();
-                            byte[] csv = record(FilmToRead.of(job.plan()).stream()
-                                    .map(piece -> csv(piece, FilmForm.typed(call, piece), on))
+                            byte[] csv = FilmForm.record(FilmToRead.of(job.plan()).stream()
+                                    .map(piece -> FilmForm.csv(piece, FilmForm.typed(call, piece), on))
                                     .toList());
-                            return read(csv, job)
-                                    .then(report -> new RackDesk(workshop.book(), by)
-                                            .keep(
-                                                    orders,
-                                                    "film",
-                                                    csv,
-                                                    !report.findings().stops(),
-                                                    codes(report),
-                                                    why));
+                            return verdict(csv, job).then(verdict -> {
+                                Report report = FilmSheet.compose(verdict, job);
+                                Film film = new Film(
+                                        csv,
+                                        job.plan(),
+                                        verdict,
+                                        !report.findings().stops(),
+                                        codes(report));
+                                return new FilmDesk(
+                                                workshop.book(),
+                                                by,
+                                                workshop.bench().catalogue())
+                                        .keep(orders, film, why);
+                            });
                         }),
                 this::form);
     }
@@ -228,11 +206,14 @@ public final class FilmPages {
     }
 
     private static Outcome<Report> read(byte[] csv, CoatJob job) {
+        return verdict(csv, job).then(verdict -> Outcome.sound(FilmSheet.compose(verdict, job)));
+    }
+
+    private static Outcome<RecordVerdict> verdict(byte[] csv, CoatJob job) {
         return ShopRecord.read("the form", csv, job.plan())
                 .then(record -> record.film().stream().anyMatch(reading -> reading.isFilled())
-                        ? Outcome.sound(FilmSheet.compose(
-                                RecordVerdict.of(job.plan(), true, record.film(), record.issued(), job.workshop()),
-                                job))
+                        ? Outcome.sound(
+                                RecordVerdict.of(job.plan(), true, record.film(), record.issued(), job.workshop()))
                         : Outcome.faulty(Fault.of("", "nothing filled in", "readings of a piece at least", "")));
     }
 

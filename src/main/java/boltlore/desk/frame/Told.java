@@ -46,6 +46,11 @@ public final class Told {
         return "Entry " + entry.number() + ", " + entry.kind() + about + (data.isEmpty() ? "." : ": " + data + ".");
     }
 
+    /** What an entry says beside its kind, 'part PX-12, quantity 4': texts and numbers, no hashes. */
+    public static String facts(Entry entry) {
+        return facts(entry.data());
+    }
+
     private static String facts(String data) {
         if (JsonFile.parse("", data.getBytes(StandardCharsets.UTF_8)) instanceof Outcome.Sound<Json> sound
                 && sound.value() instanceof Json.Obj object) {

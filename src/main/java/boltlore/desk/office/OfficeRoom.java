@@ -68,6 +68,7 @@ public final class OfficeRoom implements Room {
     public void open(Doors doors) {
         doors.look("/office", this::morning);
         doors.look("/office/load", this::load);
+        new RecordPages(workshop).open(doors);
     }
 
     private Answer morning(Call call) {

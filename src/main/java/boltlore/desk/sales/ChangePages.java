@@ -1,13 +1,11 @@
 package boltlore.desk.sales;
 
+import boltlore.asking.AskedHead;
 import boltlore.book.ChangeHappening.Asker;
 import boltlore.book.ChangeState;
 import boltlore.book.OrderChange;
 import boltlore.book.OrderStanding;
-import boltlore.book.db.Reading;
-import boltlore.book.db.Written;
 import boltlore.book.orders.ChangeDesk;
-import boltlore.book.orders.ChangeDesk.Additional;
 import boltlore.book.orders.ChangeEffect;
 import boltlore.book.orders.KeptBench;
 import boltlore.book.orders.KitsAtHand;
@@ -18,28 +16,25 @@ import boltlore.desk.frame.Acting;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
 import boltlore.desk.frame.Room.Doors;
-import boltlore.desk.frame.Sentences;
 import boltlore.desk.frame.Told;
 import boltlore.desk.frame.Typed;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
-import boltlore.json.TextShape;
 import boltlore.measure.Money;
+import boltlore.order.LeftOut;
 import boltlore.order.Order;
 import boltlore.order.OrderBuilder;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Change orders of a frozen kit, from what is asked to what is carried out, and parts that are added to a shipped one. */
 public final class ChangePages {
 
     private static final String AT = SalesRoom.ORDER + "{order}";
+    private static final String BRACKETS = AskedHead.BRACKETS.command();
     private static final int MOST_PIECES = 80;
-    private static final int MOST_ADDED = 5;
 
     private final Workshop workshop;
     private final KitsAtHand kits;
@@ -54,11 +49,10 @@ public final class ChangePages {
         doors.look(AT + "/change", this::ask);
         doors.act(AT + "/change", this::propose);
         doors.act(AT + "/decide", this::decide);
-        doors.look(AT + "/service", this::service);
-        doors.act(AT + "/service", this::serve);
+        new ServicePages(workshop).open(doors);
     }
 
-    private static String path(Call call) {
+    static String path(Call call) {
         return SalesRoom.ORDER + call.path("order") + "/changes";
     }
 
@@ -119,7 +113,18 @@ public final class ChangePages {
         List<Asked> asked = order.choices().family().options().stream()
                 .map(option -> asked(order, option, call))
                 .toList();
-        return Answer.page(order.name() + ": change it", "sales/change.jte", new Change(order.name(), asked));
+        return Answer.page(
+                order.name() + ": change it",
+                "sales/change.jte",
+                new Change(order.name(), asked, call.said(BRACKETS), brackets(order)));
+    }
+
+    /** A change may leave brackets that support nothing any more: nothing is packed before somebody has said what of them. */
+    private static String brackets(Order order) {
+        if (order.leftOut() instanceof LeftOut.Undecided) {
+            return "not decided";
+        }
+        return order.leftOut() instanceof LeftOut.Keep ? "kept for later" : "left out";
     }
 
     private static Asked asked(Order order, Option option, Call call) {
@@ -152,12 +157,13 @@ public final class ChangePages {
                                 owed.catalogue(),
                                 bench -> workshop.book()
                                         .read(reading -> kits.of(reading, name, call.today()))
-                                        .then(kit -> new ChangeDesk(workshop.book(), by)
-                                                .propose(name, otherwise(kit.order(), call), bench, asker, why)))),
+                                        .then(kit -> otherwise(kit.order(), call))
+                                        .then(order -> new ChangeDesk(workshop.book(), by)
+                                                .propose(name, order, bench, asker, why)))),
                 this::ask);
     }
 
-    private static Order otherwise(Order order, Call call) {
+    private Outcome<Order> otherwise(Order order, Call call) {
         Choices choices = order.choices();
         for (Option option : choices.family().options()) {
             String said = call.said("option-" + option.name().text());
@@ -165,7 +171,11 @@ public final class ChangePages {
                 choices = choices.with(option.name(), said);
             }
         }
-        return new OrderBuilder(order).choices(choices).build();
+        Order changed = new OrderBuilder(order).choices(choices).build();
+        String brackets = call.said(BRACKETS);
+        return brackets.isEmpty()
+                ? Outcome.sound(changed)
+                : AskedHead.BRACKETS.said(changed, brackets, workshop.bench().catalogue());
     }
 
     private Answer decide(Call call) {
@@ -184,68 +194,6 @@ public final class ChangePages {
                         .then(ok -> new ChangeDesk(workshop.book(), by)
                                 .decide(call.path("order"), number, to.orElseThrow(), why)),
                 this::list);
-    }
-
-    private Answer service(Call call) {
-        return workshop.book().read(reading -> {
-            Outcome<OrderStanding> found = OrderDesk.standing(reading, call.path("order"));
-            return found instanceof Outcome.Sound<OrderStanding> sound
-                    ? Answer.page(
-                            sound.value().name() + ": parts after it has left",
-                            "sales/service.jte",
-                            serviced(reading, sound.value(), call))
-                    : new Answer.Missing(Sentences.missing(found.faults()));
-        });
-    }
-
-    private Service serviced(Reading reading, OrderStanding standing, Call call) {
-        List<Card.Fact> rows = new ArrayList<>();
-        for (int at = 0; at < MOST_ADDED; at++) {
-            rows.add(new Card.Fact(nth(call, "part", at), nth(call, "quantity", at)));
-        }
-        return new Service(
-                standing.name(),
-                reading.persons().shown(standing.customer()),
-                workshop.bench().catalogue().workshop().currency().getCurrencyCode(),
-                rows);
-    }
-
-    private static String nth(Call call, String field, int at) {
-        List<String> all = call.all(field);
-        return at < all.size() ? all.get(at) : "";
-    }
-
-    private Answer serve(Call call) {
-        Typed typed = new Typed(call);
-        List<Additional> added = new ArrayList<>();
-        for (int at = 0; at < MOST_ADDED; at++) {
-            String part = nth(call, "part", at);
-            if (!part.isEmpty()) {
-                String many = nth(call, "quantity", at);
-                added.add(new Additional(
-                        typed.said("part", "Part", part.toUpperCase(Locale.ROOT), TextShape.PART_NUMBER),
-                        many.isEmpty() ? BigDecimal.ONE : typed.number("quantity", "Quantity", many)));
-            }
-        }
-        if (added.isEmpty()) {
-            typed.fault("part", "Part", "nothing", "the number of a part at least");
-        }
-        BigDecimal price = typed.number("price", "Price before tax", call.said("price"));
-        String why = typed.reason("reason", "What they are for");
-        return Acting.done(
-                call, path(call), by -> typed.sound().then(ok -> serve(call, by, added, price, why)), this::service);
-    }
-
-    private Outcome<Written<OrderChange>> serve(
-            Call call, boltlore.book.By by, List<Additional> added, BigDecimal price, String why) {
-        return new ChangeDesk(workshop.book(), by)
-                .serve(
-                        call.path("order"),
-                        added,
-                        workshop.bench().catalogue(),
-                        workshop.bench().catalogue().workshop().currency().getCurrencyCode(),
-                        price,
-                        why);
     }
 
     /** All changes of an order. */
@@ -272,12 +220,14 @@ public final class ChangePages {
             boolean proposed,
             boolean accepted) {}
 
-    /** What may be said otherwise. */
-    public record Change(String number, List<Asked> asked) {}
+    /**
+     * What may be said otherwise.
+     *
+     * @param brackets 'out' or 'keep' as it was typed, or empty for as it is
+     * @param bracketsNow in words
+     */
+    public record Change(String number, List<Asked> asked, String brackets, String bracketsNow) {}
 
     /** A question with its answer. */
     public record Asked(String field, String asks, String now, String said, List<Card.Fact> values) {}
-
-    /** Parts for a kit that has left; each row a part and how much of it. */
-    public record Service(String number, String customer, String currency, List<Card.Fact> rows) {}
 }

@@ -12,6 +12,7 @@ import boltlore.order.Order;
 import boltlore.order.OrderBuilder;
 import boltlore.order.OrderTerms;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -46,7 +47,7 @@ final class HeadForm {
         Order said = order;
         for (AskedHead head : FIELDS) {
             if (call.said().containsKey(head.command())) {
-                Outcome<Order> one = one(head, call.said(head.command()), said);
+                Outcome<Order> one = one(head, call.said(head.command()), said, call.today());
                 one.faults().forEach(fault -> faults.add(Typed.at(head.command(), fault)));
                 said = one instanceof Outcome.Sound<Order> sound ? sound.value() : said;
             }
@@ -56,9 +57,11 @@ final class HeadForm {
         return faults.isEmpty() ? measured : Outcome.faulty(faults);
     }
 
-    private Outcome<Order> one(AskedHead head, String text, Order order) {
+    private Outcome<Order> one(AskedHead head, String text, Order order, LocalDate today) {
         if (!text.isEmpty()) {
-            return text.equals(shown(head, order)) ? Outcome.sound(order) : head.said(order, text, catalogue);
+            return text.equals(shown(head, order))
+                    ? Outcome.sound(order)
+                    : inTime(head, text, order, today).then(ok -> head.said(order, text, catalogue));
         }
         OrderBuilder without = new OrderBuilder(order);
         return switch (head) {
@@ -72,6 +75,21 @@ final class HeadForm {
             case BRACKETS -> Outcome.sound(order);
             default -> Outcome.faulty(Fault.of("", "nothing", head.asks(), ""));
         };
+    }
+
+    /** Nobody promises a kit for a day that is past. */
+    private Outcome<Order> inTime(AskedHead head, String text, Order order, LocalDate today) {
+        if (head != AskedHead.DUE) {
+            return Outcome.sound(order);
+        }
+        Order unplaced = new OrderBuilder(order).placed(null).build();
+        return head.said(unplaced, text, catalogue).then(said -> {
+            LocalDate due = said.due();
+            return due != null && due.isBefore(today)
+                    ? Outcome.faulty(
+                            Fault.of("Due", due + ", which is past", "today, " + today + ", or a later day", ""))
+                    : Outcome.sound(said);
+        });
     }
 
     /** As the form shows it before anybody has changed it; empty where the order does not say. */

@@ -1,7 +1,10 @@
 package boltlore.desk.sales;
 
+import boltlore.book.Entry;
+import boltlore.book.OrderHappening;
 import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
+import boltlore.book.db.DoneBefore;
 import boltlore.book.db.Written;
 import boltlore.book.orders.DraftDesk;
 import boltlore.book.orders.KitsAtHand;
@@ -22,11 +25,14 @@ import boltlore.order.Order;
 import boltlore.order.OrderBuilder;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /** The room that talks with customers: orders from the first question to the confirmed quotation. */
 public final class SalesRoom implements Room {
 
     static final String ORDER = "/sales/order/";
+
+    private static final int MOST_TOGETHER = 20;
 
     private final Workshop workshop;
     private final OrderPages orders;
@@ -54,13 +60,51 @@ public final class SalesRoom implements Room {
     }
 
     @Override
-    public void open(Doors doors) {
+    public void open(Doors all) {
+        Doors doors = landing(all);
         doors.look("/sales", this::today);
         doors.look("/sales/new", this::blank);
         doors.act("/sales/new", this::begin);
         orders.open(doors);
         changes.open(doors);
         new ComparePages(workshop).open(doors);
+    }
+
+    /** The same form sent again lands where it did the first time: at its order, or at the one that it has begun. */
+    private Doors landing(Doors doors) {
+        return new Doors() {
+            @Override
+            public void look(String path, Function<Call, Answer> answer) {
+                doors.look(path, answer);
+            }
+
+            @Override
+            public void act(String path, Function<Call, Answer> answer) {
+                doors.act(path, call -> {
+                    try {
+                        workshop.book().read(reading -> {
+                            reading.notDone(call.by().once());
+                            return true;
+                        });
+                        return answer.apply(call);
+                    } catch (DoneBefore before) {
+                        return landed(before.entry());
+                    }
+                });
+            }
+        };
+    }
+
+    private Answer landed(long entry) {
+        return workshop.book().read(reading -> {
+            List<Entry> since = reading.journal().after(entry - 1, MOST_TOGETHER);
+            return since.stream()
+                    .takeWhile(each -> each.stamp().equals(since.get(0).stamp()))
+                    .filter(each -> each.subject().what().equals(OrderHappening.WHAT))
+                    .findFirst()
+                    .map(each -> new Answer.Done(ORDER + each.subject().name()))
+                    .orElseGet(() -> new Answer.Done("/sales"));
+        });
     }
 
     private Answer today(Call call) {

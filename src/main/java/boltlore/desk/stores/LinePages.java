@@ -18,7 +18,7 @@ import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.util.List;
 
-/** One line of one order: told short, taken otherwise than usual, put back. */
+/** One line of one order: reported short, taken otherwise than usual, put back. */
 public final class LinePages {
 
     private final Workshop workshop;

@@ -3,6 +3,7 @@ package boltlore.desk.stores;
 import boltlore.book.db.Reading;
 import boltlore.book.db.Stock;
 import boltlore.book.db.Written;
+import boltlore.book.orders.KitStops;
 import boltlore.book.orders.KitsAtHand;
 import boltlore.book.stores.PickDesk;
 import boltlore.book.stores.PickLine;
@@ -96,6 +97,7 @@ public final class PickPages {
         List<PickLine> asked = all ? lines : now;
         return new Pick(
                 Told.of(reading, call),
+                KitStops.lines(reading, orders.stream()),
                 orders,
                 all,
                 now.size(),
@@ -238,7 +240,14 @@ public final class PickPages {
      * @param left how many are left
      */
     public record Pick(
-            List<String> told, List<String> orders, boolean all, int now, int left, Stretch<Row> rows, String walked) {
+            List<String> told,
+            List<String> stops,
+            List<String> orders,
+            boolean all,
+            int now,
+            int left,
+            Stretch<Row> rows,
+            String walked) {
 
         /** The orders as the page is asked for. */
         public String query() {

@@ -18,14 +18,13 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.TextShape;
 import boltlore.measure.Digits;
+import boltlore.measure.Money;
 import boltlore.report.Report;
-import boltlore.trades.buying.PurchaseLine;
 import boltlore.trades.buying.PurchaseOrderSheet;
+import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Currency;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /** Purchase orders: placed for what is short, printed for the supplier, promised, received, closed. */
 public final class PurchasePages {
@@ -59,9 +58,8 @@ public final class PurchasePages {
                 : typed.day("until", "To be ordered by", call.today());
         boolean all = call.said("all").equals("yes");
         return workshop.book().read(reading -> {
-            Outcome<List<Supplier>> toOrder = typed.sound().then(ok -> suppliers(reading, call.today(), until));
-            List<Supplier> suppliers =
-                    toOrder instanceof Outcome.Sound<List<Supplier>> sound ? sound.value() : List.of();
+            Outcome<List<ToOrder>> toOrder = typed.sound().then(ok -> suppliers(reading, call.today(), until));
+            List<ToOrder> suppliers = toOrder instanceof Outcome.Sound<List<ToOrder>> sound ? sound.value() : List.of();
             List<Row> rows = reading.stock().purchases(all).stream()
                     .map(purchase -> row(purchase, call.today()))
                     .toList();
@@ -70,33 +68,29 @@ public final class PurchasePages {
                     Answer.page(
                             "Purchase orders",
                             "stores/purchases.jte",
-                            new Purchases(Told.of(reading, call), rows, all, suppliers, until.toString(), known)),
+                            new Purchases(
+                                    Told.of(reading, call),
+                                    rows,
+                                    all,
+                                    suppliers,
+                                    until.toString(),
+                                    known,
+                                    workshop.bench()
+                                            .catalogue()
+                                            .workshop()
+                                            .currency()
+                                            .getCurrencyCode())),
                     toOrder.faults());
         });
     }
 
     /** What must be ordered of each supplier by a day. */
-    private Outcome<List<Supplier>> suppliers(Reading reading, LocalDate today, LocalDate until) {
-        return ShortPages.plan(reading, kits, workshop, today).then(plan -> {
-            Map<String, List<PurchaseLine>> bySupplier = plan.stream()
-                    .flatMap(each -> each.purchases().stream())
-                    .filter(line ->
-                            !line.supplier().isEmpty() && !line.orderBy().isAfter(until))
-                    .collect(Collectors.groupingBy(PurchaseLine::supplier, TreeMap::new, Collectors.toList()));
-            return Outcome.sound(bySupplier.entrySet().stream()
-                    .map(each -> supplier(each.getKey(), each.getValue()))
-                    .toList());
-        });
-    }
-
-    private static Supplier supplier(String name, List<PurchaseLine> lines) {
-        LocalDate first = lines.stream()
-                .map(PurchaseLine::orderBy)
-                .min(LocalDate::compareTo)
-                .orElseThrow();
-        int late = lines.stream().mapToInt(PurchaseLine::lateDays).max().orElse(0);
-        return new Supplier(
-                name, (int) lines.stream().map(PurchaseLine::part).distinct().count(), first.toString(), late);
+    private Outcome<List<ToOrder>> suppliers(Reading reading, LocalDate today, LocalDate until) {
+        return ShortPages.plan(reading, kits, workshop, today)
+                .then(plan -> Outcome.sound(ToOrder.of(
+                        plan.stream().flatMap(each -> each.purchases().stream()),
+                        until,
+                        workshop.bench().catalogue().workshop().currency())));
     }
 
     private static Row row(PurchaseStanding purchase, LocalDate today) {
@@ -242,18 +236,25 @@ public final class PurchasePages {
      * @param known how many there are of all, so that two desks do not buy the same
      */
     public record Purchases(
-            List<String> told, List<Row> rows, boolean all, List<Supplier> toOrder, String until, int known) {}
+            List<String> told,
+            List<Row> rows,
+            boolean all,
+            List<ToOrder> toOrder,
+            String until,
+            int known,
+            String currency) {
+
+        /** What all of it comes to, in the workshop's currency. */
+        public String total() {
+            return Money.says(
+                    toOrder.stream().map(ToOrder::homeCost).reduce(BigDecimal.ZERO, BigDecimal::add),
+                    Currency.getInstance(currency));
+        }
+    }
 
     /** A purchase order in a list. */
     public record Row(
             String number, String supplier, String on, int lines, int left, String due, boolean late, boolean open) {}
-
-    /**
-     * What is to be ordered of a supplier.
-     *
-     * @param lateDays by which the first of it is past due
-     */
-    public record Supplier(String name, int parts, String first, int lateDays) {}
 
     /** One purchase order. */
     public record One(List<String> told, Row row, List<Line> lines) {}

@@ -108,6 +108,22 @@ public final class ShippingTrade extends Trade {
                 : Outcome.sound(Shipper.ship(pricing.costed(), price, PickingTrade.list(kit), route));
     }
 
+    /**
+     * A kit in the crates that it is planned to lie in, wherever it goes.
+     *
+     * @param kit of one order
+     * @return the plan, without a price
+     */
+    public static Shipment planned(KitInWork kit) {
+        return kit.once(
+                Shipment.class,
+                any -> Shipper.ship(
+                        QuoteOptions.pricing(kit, Given.NONE).costed(),
+                        null,
+                        PickingTrade.list(kit),
+                        new Route(By.ROAD, List.of(), false)));
+    }
+
     private static Outcome<By> by(String text) {
         for (By by : By.values()) {
             if (by.name().equalsIgnoreCase(text.strip())) {

@@ -422,6 +422,7 @@ class StoresInBookTest {
                         .contains("'waiting'");
                 assertThat(refused(desk.move(List.of(PIECE), Coat.HUNG, "", "")))
                         .isEqualTo("no load");
+                there(book, arrival("BR-1", "2", "", ""));
                 for (Coat step : List.of(Coat.HUNG, Coat.COATED)) {
                     sound(desk.move(List.of(ORDER + "/BR-1"), step, "load 1", ""));
                 }

@@ -34,6 +34,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("The stores refuse")
@@ -220,5 +221,41 @@ class StoresRefuseTest {
                         .size())
                 .isEqualTo(599);
         assertThat(refused(stores().unreceive(last, "not ours"))).isEqualTo("no receipt that stands");
+    }
+
+    @Test
+    @DisplayName("a bag with a part of a piece in it, and keep a count that is merely wrong")
+    void bagCounts() {
+        PackDesk desk = new PackDesk(book, KIM);
+        PackDesk.InBag bag = book.read(reading -> PackDesk.bags(reading, KIT)).stream()
+                .filter(one -> one.unit().equals("each"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(refused(desk.count(KIT, List.of(counted(bag, "3.5")), ""))).contains("3.5 each");
+        sound(desk.count(KIT, List.of(counted(bag, "3")), ""));
+    }
+
+    private static PackDesk.Count counted(PackDesk.InBag bag, String quantity) {
+        return new PackDesk.Count(bag.bag(), bag.part(), bag.finish(), new BigDecimal(quantity));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "11, 412, '', true",
+        "11, 372, '', true",
+        "11, 370, '', false",
+        "11, 370, two crates are light, true",
+        "12, , '', false",
+        "12, , the box lies in one of its own, true",
+        "99, , so many, false",
+        "11, 0.001, so it says, false",
+        "11, 826, so it says, false"
+    })
+    @DisplayName("crates that are not as planned, in number or mass, without a reason, and a slip of typing with one")
+    void crates(int crates, BigDecimal massKg, String reason, boolean accepted) {
+        CratesJudged plan = new CratesJudged("BL-1", 11, new BigDecimal("412"));
+        assertThat(plan.faults(crates, massKg, reason).isEmpty()).isEqualTo(accepted);
+        assertThat(new CratesJudged("BL-1", 0, BigDecimal.ZERO).faults(crates, massKg, ""))
+                .isEmpty();
     }
 }
