@@ -41,7 +41,8 @@ public sealed interface OrderHappening extends Happening {
             String content)
             implements OrderHappening {
 
-        static final String KIND = "order drafted";
+        /** Of its entries. */
+        public static final String KIND = "order drafted";
 
         @Override
         public String kind() {
@@ -74,7 +75,8 @@ public sealed interface OrderHappening extends Happening {
     /** A quotation was made of it. */
     record Quoted(String order, int version, Offer offer, Frozen stands) implements OrderHappening {
 
-        static final String KIND = "order quoted";
+        /** Of its entries. */
+        public static final String KIND = "order quoted";
 
         @Override
         public String kind() {

@@ -18,7 +18,8 @@ public record PersonHappening(String key, What what, String role) implements Hap
         ERASED
     }
 
-    static final String KIND = "person ";
+    /** With what all kinds of these entries begin. */
+    public static final String KIND = "person ";
 
     @Override
     public String kind() {

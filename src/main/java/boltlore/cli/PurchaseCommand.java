@@ -81,7 +81,7 @@ final class PurchaseCommand extends BookGroup {
             return reason().then(why -> by().then(by -> inStores(place, (book, catalogue) -> {
                 int known = book.read(reading -> reading.stock().purchases(true).size());
                 LocalDate last = until == null ? today().plusDays(DAYS_AHEAD) : until;
-                return StockShort.plan(this, book, catalogue, null)
+                return StockShort.plan(this, book, catalogue, null, (reading, plan) -> plan)
                         .then(plan -> new PurchaseDesk(book, by).place(plan, known, suppliers, last, why))
                         .then(written ->
                                 written(screen, written, all -> JsonOut.list(all, PurchaseCommand::asJson), all -> {

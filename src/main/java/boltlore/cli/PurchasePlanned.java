@@ -1,12 +1,12 @@
 package boltlore.cli;
 
 import boltlore.book.db.Place;
+import boltlore.book.stores.OwedPlan;
 import boltlore.faults.Outcome;
 import boltlore.findings.Findings;
 import boltlore.report.Report;
 import boltlore.trades.TradeResult;
 import boltlore.trades.buying.BuyingTrade;
-import boltlore.trades.buying.ShopPlan;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -37,11 +37,16 @@ final class PurchasePlanned extends FrozenCommand {
         HeadStart.forSheets();
         return inStores(
                 place,
-                (book, catalogue) -> StockShort.plan(this, book, catalogue, on).then(plan -> issue(screen, plan)));
+                (book, catalogue) -> StockShort.plan(
+                                this,
+                                book,
+                                catalogue,
+                                on,
+                                (reading, plan) -> BuyingTrade.work(plan, OwedPlan.apart(reading, plan), Findings.NONE))
+                        .then(result -> issue(screen, result)));
     }
 
-    private Outcome<Integer> issue(Screen screen, ShopPlan plan) {
-        TradeResult result = BuyingTrade.work(plan, Findings.NONE);
+    private Outcome<Integer> issue(Screen screen, TradeResult result) {
         List<Report> reports =
                 result.sheets().stream().map(sheet -> sheet.report().get()).toList();
         return PurchaseCommand.sheets(this, screen, out, "purchase", result.findings(), reports);

@@ -2,7 +2,8 @@ package boltlore.cli;
 
 import boltlore.book.db.Book;
 import boltlore.book.db.Place;
-import boltlore.book.stores.PurchaseDesk;
+import boltlore.book.db.Reading;
+import boltlore.book.stores.OwedPlan;
 import boltlore.catalogue.Catalogue;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
@@ -14,6 +15,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -31,22 +33,24 @@ final class StockShort extends FrozenCommand {
     @Mixin
     private Listing listing = new Listing();
 
-    /** Plans over all orders that are owed. */
-    static Outcome<ShopPlan> plan(FrozenCommand command, Book book, Catalogue catalogue, @Nullable LocalDate on) {
+    /** Plans over all orders that are owed, and works with the plan while the book is read. */
+    static <T> Outcome<T> plan(
+            FrozenCommand command,
+            Book book,
+            Catalogue catalogue,
+            @Nullable LocalDate on,
+            BiFunction<Reading, ShopPlan, T> work) {
         return command.frozen(
                 book,
                 catalogue,
-                (reading, kits) -> kits.owed().then(all -> {
-                    if (all.isEmpty() && reading.needs().afterShipping().isEmpty()) {
-                        return Outcome.faulty(Fault.of(
-                                "",
-                                "no order that is owed",
-                                "at least one",
-                                "'boltlore order confirm NUMBER' makes one."));
-                    }
-                    LocalDate day = on == null ? FrozenCommand.today() : on;
-                    return Outcome.sound(ShopPlan.of(all, catalogue, PurchaseDesk.now(reading, all, day)));
-                }));
+                (reading, kits) -> OwedPlan.of(reading, catalogue, on == null ? FrozenCommand.today() : on, kits::of)
+                        .then(plan -> plan.isEmpty()
+                                ? Outcome.faulty(Fault.of(
+                                        "",
+                                        "no order that is owed",
+                                        "at least one",
+                                        "'boltlore order confirm NUMBER' makes one."))
+                                : Outcome.sound(work.apply(reading, OwedPlan.telling(reading, plan.get())))));
     }
 
     @Option(
@@ -69,7 +73,9 @@ final class StockShort extends FrozenCommand {
     Outcome<Integer> answer(Screen screen, Place place) {
         HeadStart.forKits();
         return inStores(
-                place, (book, catalogue) -> plan(this, book, catalogue, on).then(plan -> told(screen, plan)));
+                place,
+                (book, catalogue) ->
+                        plan(this, book, catalogue, on, (reading, plan) -> plan).then(plan -> told(screen, plan)));
     }
 
     private Outcome<Integer> told(Screen screen, ShopPlan plan) {
@@ -93,7 +99,7 @@ final class StockShort extends FrozenCommand {
 
     private static boolean isOf(ShopPlan plan, PlannedReceipt receipt, String name) {
         return receipt.item().part().text().equals(name)
-                || plan.netting().askedBy(receipt).outside().containsKey(name);
+                || plan.askedBy(receipt).outside().containsKey(name);
     }
 
     private static String sooner(ItemPlan item, ItemPlan.Brought brought) {
@@ -114,7 +120,7 @@ final class StockShort extends FrozenCommand {
 
     private static JsonOut json(ShopPlan plan, PlannedReceipt receipt) {
         JsonOut.Members orders = JsonOut.object();
-        plan.netting().askedBy(receipt).outside().forEach(orders::put);
+        plan.askedBy(receipt).outside().forEach(orders::put);
         return JsonOut.object()
                 .put("part", receipt.item().part().text())
                 .put("finish", receipt.item().finish())

@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -17,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -25,8 +27,9 @@ import java.util.stream.Stream;
  *
  * @param now the current period
  * @param items by their level, then by their number
+ * @param supplies what each planned receipt covers
  */
-public record Netting(int now, List<ItemPlan> items) {
+public record Netting(int now, List<ItemPlan> items, Map<PlannedReceipt, Supply> supplies) {
 
     /** What scrap leaves of a quantity has no end of digits; so many are kept. */
     private static final int DIGITS = 6;
@@ -57,7 +60,13 @@ public record Netting(int now, List<ItemPlan> items) {
             plans.add(plan);
             plan.planned().forEach(receipt -> explode(receipt, own, data, gross));
         });
-        return new Netting(now, List.copyOf(plans));
+        Map<PlannedReceipt, Supply> supplies = new IdentityHashMap<>();
+        plans.stream().flatMap(plan -> plan.supplies().stream()).forEach(supply -> {
+            if (supply.from() instanceof From.Planned planned) {
+                supplies.put(planned.receipt(), supply);
+            }
+        });
+        return new Netting(now, List.copyOf(plans), supplies);
     }
 
     private static void explode(
@@ -123,7 +132,16 @@ public record Netting(int now, List<ItemPlan> items) {
 
     /** Who asks, down to those outside, for how much; 'safety' and 'spare' are what stays in stock. */
     public Asked askedBy(PlannedReceipt receipt) {
-        return new Pegging(this).of(receipt);
+        return askedBy(receipt, asker -> Collections.emptySortedMap());
+    }
+
+    /**
+     * The same where one asker stands for several.
+     *
+     * @param behind who stands behind an asker, by name, and what each asks for; none where it stands for itself
+     */
+    public Asked askedBy(PlannedReceipt receipt, Function<String, SortedMap<String, BigDecimal>> behind) {
+        return new Pegging(supplies, behind).of(receipt);
     }
 
     /**
@@ -137,15 +155,13 @@ public record Netting(int now, List<ItemPlan> items) {
     /** Follows the pegs up, slice by slice: the first pieces of a lot go where its first peg points. */
     private static final class Pegging {
 
-        private final IdentityHashMap<PlannedReceipt, Supply> supplies = new IdentityHashMap<>();
+        private final Map<PlannedReceipt, Supply> supplies;
+        private final Function<String, SortedMap<String, BigDecimal>> behind;
         private final SortedMap<String, BigDecimal> outside = new TreeMap<>();
 
-        Pegging(Netting netting) {
-            netting.items().stream().flatMap(plan -> plan.supplies().stream()).forEach(supply -> {
-                if (supply.from() instanceof From.Planned planned) {
-                    supplies.put(planned.receipt(), supply);
-                }
-            });
+        Pegging(Map<PlannedReceipt, Supply> supplies, Function<String, SortedMap<String, BigDecimal>> behind) {
+            this.supplies = supplies;
+            this.behind = behind;
         }
 
         Asked of(PlannedReceipt receipt) {
@@ -175,8 +191,7 @@ public record Netting(int now, List<ItemPlan> items) {
 
         private void slice(Requirement requirement, BigDecimal from, BigDecimal to, BigDecimal each) {
             if (requirement.asker() instanceof Asker.FromOutside asker) {
-                BigDecimal quantity = to.subtract(from).multiply(each).setScale(DIGITS, RoundingMode.HALF_UP);
-                outside.merge(asker.name(), quantity.stripTrailingZeros(), BigDecimal::add);
+                outside(asker.name(), requirement.quantity(), from, to, each);
             } else if (requirement.asker() instanceof Asker.ForPlanned above) {
                 BigDecimal perOne =
                         requirement.quantity().divide(above.receipt().quantity(), MathContext.DECIMAL128);
@@ -185,6 +200,29 @@ public record Netting(int now, List<ItemPlan> items) {
                         from.divide(perOne, MathContext.DECIMAL128),
                         to.divide(perOne, MathContext.DECIMAL128),
                         each.multiply(perOne, MathContext.DECIMAL128));
+            }
+        }
+
+        /** Of several behind one asker each has its slice in turn, by name, as if it had asked itself. */
+        private void outside(String asker, BigDecimal whole, BigDecimal from, BigDecimal to, BigDecimal each) {
+            SortedMap<String, BigDecimal> all = behind.apply(asker);
+            if (all.isEmpty()) {
+                take(asker, to.subtract(from), each);
+                return;
+            }
+            BigDecimal sum = all.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+            BigDecimal start = BigDecimal.ZERO;
+            for (Map.Entry<String, BigDecimal> one : all.entrySet()) {
+                BigDecimal end = start.add(one.getValue().multiply(whole).divide(sum, MathContext.DECIMAL128));
+                take(one.getKey(), to.min(end).subtract(from.max(start)), each);
+                start = end;
+            }
+        }
+
+        private void take(String asker, BigDecimal slice, BigDecimal each) {
+            if (slice.signum() > 0) {
+                BigDecimal quantity = slice.multiply(each).setScale(DIGITS, RoundingMode.HALF_UP);
+                outside.merge(asker, quantity.stripTrailingZeros(), BigDecimal::add);
             }
         }
     }

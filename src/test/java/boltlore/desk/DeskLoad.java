@@ -38,6 +38,7 @@ import java.util.regex.Pattern;
 public final class DeskLoad {
 
     private static final int PART = 5000;
+    private static final int OWED = 2000;
     private static final Pattern FIELD = Pattern.compile("name=\"(token|once|seen|option)\" value=\"([^\"]*)\"");
     private static final Pattern VALUE =
             Pattern.compile("class=\"answer\" type=\"submit\" name=\"value\" value=\"([^\"]*)\"");
@@ -63,6 +64,7 @@ public final class DeskLoad {
             if (book.read(reading -> reading.orders().find("BL-1001")).isEmpty()) {
                 sound(new DemoBook(book, bench, OpenDesk::by).fill());
             }
+            new OwedOrders(book, OpenDesk::by).promise(Integer.getInteger("boltlore.owed", OWED));
             try (Server server = Desk.open(new Workshop(bench, book), Access.here(0), OpenDesk::by, said)) {
                 DeskLoad load = new DeskLoad(server.address(), Integer.parseInt(words[2]), Integer.parseInt(words[3]));
                 load.run(Integer.parseInt(words[1]));
@@ -144,7 +146,7 @@ public final class DeskLoad {
 
     private void look(HttpClient client, Random random) throws InterruptedException {
         int part = random.nextInt(PART);
-        switch (random.nextInt(9)) {
+        switch (random.nextInt(13)) {
             case 0 -> get(client, "sales, orders", "/sales");
             case 1 -> get(client, "stores, today", "/stores");
             case 2 -> get(client, "stores, where", "/stores/where?word=SC-" + part);
@@ -153,6 +155,10 @@ public final class DeskLoad {
             case 5 -> get(client, "bench, today", "/bench");
             case 6 -> get(client, "bench, test", "/bench/test/BL-1001");
             case 7 -> get(client, "engineering, recall", "/engineering/recall?lot=L-" + part + "-3");
+            case 8 -> get(client, "stores, short", "/stores/short");
+            case 9 -> get(client, "stores, purchases", "/stores/purchases");
+            case 10 -> get(client, "stores, made here", "/stores/made");
+            case 11 -> get(client, "office, load", "/office/load");
             default -> get(client, "office, morning", "/office");
         }
     }

@@ -10,8 +10,11 @@ import boltlore.netting.PlanningData.Component;
 import boltlore.netting.PlanningData.ScheduledReceipt;
 import boltlore.netting.Supply.From;
 import java.math.BigDecimal;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -51,6 +54,24 @@ class NettingTest {
             assertThat(bolts.quantity()).isEqualByComparingTo("27");
             assertThat(netting.askedBy(bolts).outside()).containsExactly(Map.entry("B", new BigDecimal("15")));
             assertThat(netting.askedBy(bolts).stays()).isEqualByComparingTo("12");
+        }
+
+        @Test
+        void one_asker_for_all_of_a_day_tells_the_same_orders_as_each_by_itself() {
+            Map<StockItem, PlanningData> data =
+                    Map.of(FRAME, frames("1", LotRule.AS_NEEDED), BOLT, bolts("13", List.of()));
+            Netting each =
+                    net(data, need(FRAME, 110, "3", "A"), need(FRAME, 110, "4", "B"), need(FRAME, 120, "1", "C"));
+            Netting summed = net(data, need(FRAME, 110, "7", "day 110"), need(FRAME, 120, "1", "C"));
+
+            assertThat(summed.planned()).isEqualTo(each.planned());
+            SortedMap<String, BigDecimal> day =
+                    new TreeMap<>(Map.of("A", new BigDecimal("3"), "B", new BigDecimal("4")));
+            for (int i = 0; i < summed.planned().size(); i++) {
+                Netting.Asked asked = summed.askedBy(
+                        summed.planned().get(i), asker -> asker.equals("day 110") ? day : Collections.emptySortedMap());
+                assertThat(asked).isEqualTo(each.askedBy(each.planned().get(i)));
+            }
         }
 
         @Test

@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What each order that is owed has not got yet, so that what all of them lack is a sum and no work. What a shipped kit left
@@ -97,19 +96,8 @@ final class NeedSum implements Sum {
                         + " on q.order_name = o.name and q.version = o.version where o.name = ?")
                 .bind(0, order)
                 .map((row, context) -> new Asked(
-                        order,
-                        Orders.state(row.getString("state")),
-                        row.getString("needs"),
-                        Needs.day(due(row.getString("due"), row.getString("quoted_on"), row.getInt("lead_days")))))
+                        order, Orders.state(row.getString("state")), row.getString("needs"), Needs.day(Needs.due(row))))
                 .one();
-    }
-
-    /** What was neither promised nor quoted has no needs either, whatever its day. */
-    private static LocalDate due(String promised, @Nullable String quoted, int leadDays) {
-        if (!promised.isEmpty()) {
-            return LocalDate.parse(promised);
-        }
-        return quoted == null ? LocalDate.EPOCH : LocalDate.parse(quoted).plusDays(leadDays);
     }
 
     /** All that the kit asks for, less what the order has got. */

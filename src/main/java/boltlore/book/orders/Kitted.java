@@ -11,7 +11,6 @@ import boltlore.catalogue.Part;
 import boltlore.json.JsonOut;
 import boltlore.trades.KitInWork;
 import boltlore.trades.buying.OrderNeeds;
-import boltlore.trades.buying.StoresNow;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 import boltlore.trades.costing.quote.QuotedExtra;
@@ -74,7 +73,7 @@ final class Kitted {
 
     /** What the stores are asked for, each so many days before the kit is due. */
     static List<KitNeed> needs(KitInWork kit) {
-        OrderNeeds needs = OrderNeeds.of(kit, StoresNow.empty(kit.today()));
+        OrderNeeds needs = OrderNeeds.of(kit, kit.today());
         SortedMap<KitNeed, BigDecimal> sums = new TreeMap<>(Comparator.comparing(KitNeed::part)
                 .thenComparing(KitNeed::finish)
                 .thenComparing(KitNeed::daysBefore));

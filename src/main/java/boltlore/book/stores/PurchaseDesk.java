@@ -15,10 +15,8 @@ import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
 import boltlore.measure.Money;
 import boltlore.measure.PartNumber;
-import boltlore.netting.Netting.Demand;
 import boltlore.netting.PlanningData.ScheduledReceipt;
 import boltlore.netting.StockItem;
-import boltlore.trades.KitInWork;
 import boltlore.trades.buying.PurchaseLine;
 import boltlore.trades.buying.ShopPlan;
 import boltlore.trades.buying.StoresNow;
@@ -48,10 +46,9 @@ public final class PurchaseDesk {
     }
 
     /**
-     * The stores as netting sees them: what lies there, what is still to come, what orders have got. A receipt that is overdue
-     * is expected today; what went out in another part's place counts for that part.
+     * The stores as netting sees them: what lies there, what is still to come. A receipt that is overdue is expected today.
      */
-    public static StoresNow now(Reading reading, List<KitInWork> kits, LocalDate today) {
+    static StoresNow now(Reading reading, LocalDate today) {
         Map<StockItem, BigDecimal> onHand = new TreeMap<>();
         reading.stock()
                 .all()
@@ -64,17 +61,7 @@ public final class PurchaseDesk {
                         .filter(line -> line.left().signum() > 0)
                         .forEach(line -> coming.computeIfAbsent(item(line.part(), ""), any -> new ArrayList<>())
                                 .add(receipt(purchase, line, today))));
-        Map<String, Map<StockItem, BigDecimal>> issued = new HashMap<>();
-        kits.forEach(kit ->
-                issued.put(kit.order().name(), issued(reading, kit.order().name())));
-        List<Demand> besides = reading.needs().afterShipping().stream()
-                .map(need -> new Demand(
-                        item(need.part(), need.finish()),
-                        Math.toIntExact(need.day().toEpochDay()),
-                        need.quantity(),
-                        need.order()))
-                .toList();
-        return new StoresNow(today, onHand, coming, issued, besides);
+        return new StoresNow(today, onHand, coming);
     }
 
     private static ScheduledReceipt receipt(
@@ -83,16 +70,7 @@ public final class PurchaseDesk {
         return new ScheduledReceipt(purchase.purchase(), Math.toIntExact(expected.toEpochDay()), line.left());
     }
 
-    private static Map<StockItem, BigDecimal> issued(Reading reading, String order) {
-        Map<StockItem, BigDecimal> got = new HashMap<>();
-        reading.stock().issuedTo(order).forEach(issued -> {
-            String part = issued.instead().isEmpty() ? issued.held().part() : issued.instead();
-            got.merge(item(part, issued.held().finish()), issued.quantity(), BigDecimal::add);
-        });
-        return got;
-    }
-
-    private static StockItem item(String part, String finish) {
+    static StockItem item(String part, String finish) {
         return new StockItem(new PartNumber(part), finish);
     }
 
@@ -120,12 +98,16 @@ public final class PurchaseDesk {
                         "'boltlore stock short' says what is needed when; --until looks further."))
                 .toList();
         return unknown.isEmpty()
-                ? book.write(by, writing -> place(writing, known, bySupplier, reason))
+                ? book.write(by, writing -> place(writing, plan, known, bySupplier, reason))
                 : Outcome.faulty(unknown);
     }
 
     private Outcome<List<PurchaseStanding>> place(
-            Writing writing, int known, SortedMap<String, List<PurchaseLine>> bySupplier, String reason) {
+            Writing writing,
+            ShopPlan plan,
+            int known,
+            SortedMap<String, List<PurchaseLine>> bySupplier,
+            String reason) {
         int there = writing.stock().purchases(true).size();
         if (there != known) {
             return Outcome.faulty(Fault.of(
@@ -146,7 +128,7 @@ public final class PurchaseDesk {
                             by.today(),
                             lines(supplier.getValue(), by.today())),
                     reason);
-            supplier.getValue().forEach(line -> bought(writing, line));
+            supplier.getValue().forEach(line -> bought(writing, plan, line));
             placed.add(writing.stock().purchase(number).orElseThrow());
         }
         return Outcome.sound(placed);
@@ -222,8 +204,8 @@ public final class PurchaseDesk {
         return soonest.isAfter(line.neededOn()) ? soonest : line.neededOn();
     }
 
-    private static void bought(Writing writing, PurchaseLine line) {
-        line.asked()
+    private static void bought(Writing writing, ShopPlan plan, PurchaseLine line) {
+        plan.askedBy(line.receipt())
                 .outside()
                 .forEach((order, quantity) -> writing.add(
                         new Worked(

@@ -2,7 +2,7 @@ package boltlore.desk.stores;
 
 import boltlore.book.db.Reading;
 import boltlore.book.orders.KitsAtHand;
-import boltlore.book.stores.PurchaseDesk;
+import boltlore.book.stores.OwedPlan;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
 import boltlore.desk.frame.Room.Doors;
@@ -14,9 +14,11 @@ import boltlore.measure.Digits;
 import boltlore.netting.PlannedReceipt;
 import boltlore.trades.buying.ShopPlan;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What all owed orders lack together, by the day on which it is needed and for whom. */
 public final class ShortPages {
@@ -38,49 +40,41 @@ public final class ShortPages {
     private Answer all(Call call) {
         String of = call.said("of");
         boolean late = call.said("late").equals("yes");
-        Outcome<List<Lacking>> rows = workshop.book()
-                .read(reading -> rows(reading, kits, workshop, call.today()))
-                .then(all -> Outcome.sound(all.stream()
-                        .filter(row -> !late || row.lateDays() > 0)
-                        .filter(row -> of.isEmpty()
-                                || row.part().equals(of)
-                                || row.orders().contains(of))
-                        .toList()));
-        return rows instanceof Outcome.Sound<List<Lacking>> sound
-                ? Answer.page(
-                        "Short",
-                        "stores/short.jte",
-                        new AllShort(
-                                of,
-                                late,
-                                Stretch.of(
-                                        sound.value(),
+        Outcome<Stretch<Lacking>> rows = workshop.book()
+                .read(reading -> plan(reading, kits, workshop, call.today())
+                        .then(plan -> Outcome.sound(Stretch.of(
+                                        plan.map(found -> receipts(reading, found, of, late))
+                                                .orElseGet(List::of),
                                         call,
                                         MOST,
-                                        "/stores/short?of=" + PickPages.coded(of) + (late ? "&late=yes" : ""))))
+                                        "/stores/short?of=" + PickPages.coded(of) + (late ? "&late=yes" : ""))
+                                .map(receipt -> row(plan.orElseThrow(), receipt)))));
+        return rows instanceof Outcome.Sound<Stretch<Lacking>> sound
+                ? Answer.page("Short", "stores/short.jte", new AllShort(of, late, sound.value()))
                 : new Answer.Missing(Sentences.missing(rows.faults()));
     }
 
     /** What all owed orders and service orders lack together; empty where there are none. */
     static Outcome<Optional<ShopPlan>> plan(Reading reading, KitsAtHand kits, Workshop workshop, LocalDate today) {
-        return kits.owed(reading, today)
-                .then(owed -> Outcome.sound(
-                        owed.isEmpty() && reading.needs().afterShipping().isEmpty()
-                                ? Optional.empty()
-                                : Optional.of(ShopPlan.of(
-                                        owed, workshop.bench().catalogue(), PurchaseDesk.now(reading, owed, today)))));
+        return OwedPlan.of(reading, workshop.bench().catalogue(), today, orders -> kits.of(reading, orders, today))
+                .then(plan -> Outcome.sound(plan.map(found -> found.telling(List.of(), reading.needs()::behind))));
     }
 
-    /** First what is needed first; none where no order is owed. */
-    public static Outcome<List<Lacking>> rows(Reading reading, KitsAtHand kits, Workshop workshop, LocalDate today) {
-        return plan(reading, kits, workshop, today)
-                .then(plan -> Outcome.sound(plan.map(ShortPages::rows).orElseGet(List::of)));
-    }
-
-    private static List<Lacking> rows(ShopPlan plan) {
+    /** First what is needed first; of one part or order where one is named. */
+    private static List<PlannedReceipt> receipts(Reading reading, ShopPlan plan, String of, boolean late) {
+        Set<String> asked = of.isEmpty() ? Set.of() : reading.needs().keys(of);
         return plan.netting().planned().stream()
+                .filter(receipt -> !late || receipt.lateBy(plan.netting().now()) > 0)
+                .filter(receipt -> of.isEmpty()
+                        || receipt.item().part().text().equals(of)
+                        || !Collections.disjoint(
+                                        plan.netting()
+                                                .askedBy(receipt)
+                                                .outside()
+                                                .keySet(),
+                                        asked)
+                                && plan.askedBy(receipt).outside().containsKey(of))
                 .sorted(Comparator.comparingInt(PlannedReceipt::due).thenComparing(PlannedReceipt::item))
-                .map(receipt -> row(plan, receipt))
                 .toList();
     }
 
@@ -93,7 +87,6 @@ public final class ShortPages {
                 Digits.plain(receipt.quantity()) + " "
                         + plan.catalogue().part(receipt.item().part()).unit(),
                 plan.forWhom(receipt),
-                List.copyOf(plan.netting().askedBy(receipt).outside().keySet()),
                 plan.verb(receipt) + " by " + LocalDate.ofEpochDay(receipt.release()),
                 receipt.lateBy(plan.netting().now()));
     }
@@ -116,7 +109,6 @@ public final class ShortPages {
             String name,
             String quantity,
             String forWhom,
-            List<String> orders,
             String act,
             int lateDays) {}
 }

@@ -20,6 +20,7 @@ import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.trades.buying.ShopPlan.Asking;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Currency;
@@ -39,15 +40,17 @@ final class BuyingReport {
                     + " order or a safety stock adds.";
 
     private final ShopPlan plan;
+    private final BigDecimal apart;
     private final Currency home;
 
-    private BuyingReport(ShopPlan plan) {
+    private BuyingReport(ShopPlan plan, BigDecimal apart) {
         this.plan = plan;
+        this.apart = apart;
         this.home = plan.catalogue().workshop().currency();
     }
 
-    static Report compose(ShopPlan plan, Findings findings) {
-        return new BuyingReport(plan).report(findings);
+    static Report compose(ShopPlan plan, BigDecimal apart, Findings findings) {
+        return new BuyingReport(plan, apart).report(findings);
     }
 
     private Report report(Findings findings) {
@@ -109,20 +112,16 @@ final class BuyingReport {
                         "apart",
                         "Cost, each order by itself with nothing in stock",
                         Kind.money(home, Money.digits(home)),
-                        plan.apart())
-                .say(
-                        "saved",
-                        "Saved",
-                        Kind.money(home, Money.digits(home)),
-                        plan.apart().subtract(plan.together()));
+                        apart)
+                .say("saved", "Saved", Kind.money(home, Money.digits(home)), apart.subtract(plan.together()));
     }
 
     private TableBuilder orders() {
-        return TableSpec.<OrderNeeds>named("orders")
-                .text("order", "Order", order -> order.kit().order().name())
-                .text("customer", "Customer", 30, order -> order.kit().order().customer())
-                .date("due", "Due", OrderNeeds::due)
-                .whole("needs", "Lines still to get", "", order -> order.needs().size())
+        return TableSpec.<Asking>named("orders")
+                .text("order", "Order", Asking::order)
+                .text("customer", "Customer", 30, Asking::customer)
+                .date("due", "Due", Asking::due)
+                .whole("needs", "Lines still to get", "", Asking::lines)
                 .of(plan.orders());
     }
 
@@ -173,7 +172,7 @@ final class BuyingReport {
                         line -> line.currency() + " " + line.unitCost().toPlainString())
                 .column(Column.money("cost", "Cost", home), line -> Cell.of(line.homeCost()))
                 .date("needed", "Needed", PurchaseLine::neededOn)
-                .text("for", "For", 34, line -> PurchaseLine.says(line.asked()))
+                .text("for", "For", 34, line -> plan.forWhom(line.receipt()))
                 .text("sooner", "Sooner from", 24, line -> line.lateDays() == 0 ? null : sooner(line))
                 .box(Column.tick("ordered", "Ordered"));
         TableBuilder table = spec.empty();

@@ -50,13 +50,20 @@ public final class BuyingTrade extends Trade {
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, List<StoppedOrder> stopped, Given options) {
         LocalDate today = options.get(ON).orElse(kits.get(0).today());
         Findings left = stopped.stream().map(StoppedOrder::finding).collect(Findings.collected());
-        return Outcome.sound(List.of(work(ShopPlan.of(kits, StoresNow.empty(today)), left)));
+        ShopPlan plan = ShopPlan.of(kits, StoresNow.empty(today));
+        BigDecimal apart = plan.apart(
+                kits.stream().map(kit -> OrderNeeds.of(kit, today).needs()).toList());
+        return Outcome.sound(List.of(work(plan, apart, left)));
     }
 
-    /** What is found in a plan, and its sheet. */
-    public static TradeResult work(ShopPlan plan, Findings more) {
+    /**
+     * What is found in a plan, and its sheet.
+     *
+     * @param apart what it would cost to buy for each order by itself
+     */
+    public static TradeResult work(ShopPlan plan, BigDecimal apart, Findings more) {
         Findings findings = findings(plan).and(more);
-        return new TradeResult("", findings, List.of(Sheet.of(() -> BuyingReport.compose(plan, findings))));
+        return new TradeResult("", findings, List.of(Sheet.of(() -> BuyingReport.compose(plan, apart, findings))));
     }
 
     private static Findings findings(ShopPlan plan) {
@@ -70,25 +77,24 @@ public final class BuyingTrade extends Trade {
         SortedMap<String, List<PlannedReceipt>> late = new TreeMap<>();
         plan.netting().planned().stream()
                 .filter(receipt -> receipt.lateBy(plan.netting().now()) > 0)
-                .forEach(receipt -> plan.netting()
-                        .askedBy(receipt)
+                .forEach(receipt -> plan.askedBy(receipt)
                         .outside()
                         .keySet()
                         .forEach(order -> late.computeIfAbsent(order, any -> new ArrayList<>())
                                 .add(receipt)));
         return plan.orders().stream()
-                .filter(order -> late.containsKey(order.kit().order().name()))
+                .filter(order -> late.containsKey(order.order()))
                 .map(order -> tooLate(
                         order,
-                        late.getOrDefault(order.kit().order().name(), List.of()),
+                        late.getOrDefault(order.order(), List.of()),
                         plan.netting().now()));
     }
 
-    private static Finding tooLate(OrderNeeds order, List<PlannedReceipt> late, int now) {
+    private static Finding tooLate(ShopPlan.Asking order, List<PlannedReceipt> late, int now) {
         PlannedReceipt worst = late.stream()
                 .max(Comparator.comparingInt((PlannedReceipt receipt) -> receipt.lateBy(now)))
                 .orElseThrow();
-        String name = order.kit().order().name();
+        String name = order.order();
         return new Finding(
                 BuyingFinding.ORDERED_TOO_LATE,
                 name,
@@ -106,14 +112,9 @@ public final class BuyingTrade extends Trade {
 
     private static Stream<Finding> withoutDay(ShopPlan plan) {
         return plan.orders().stream()
-                .filter(order -> order.kit().order().due() == null)
+                .filter(order -> !order.agreed())
                 .map(order -> Finding.of(
-                        BuyingFinding.NO_DAY_DUE,
-                        order.kit().order().name(),
-                        "order",
-                        order.kit().order().name(),
-                        "day",
-                        order.due()));
+                        BuyingFinding.NO_DAY_DUE, order.order(), "order", order.order(), "day", order.due()));
     }
 
     private static Stream<Finding> sooner(ShopPlan plan) {

@@ -36,9 +36,9 @@ import java.util.stream.Stream;
  */
 public record OrderNeeds(KitInWork kit, LocalDate due, List<Demand> needs, Map<StockItem, List<Component>> madeOf) {
 
-    /** What is left of it after all that the order has got. */
-    public static OrderNeeds of(KitInWork kit, StoresNow stores) {
-        return new Reading(kit, stores).needs();
+    /** @param today from which a kit without a day is begun */
+    public static OrderNeeds of(KitInWork kit, LocalDate today) {
+        return new Reading(kit, today).needs();
     }
 
     /** The bare part that a coated one is made of. */
@@ -71,25 +71,23 @@ public record OrderNeeds(KitInWork kit, LocalDate due, List<Demand> needs, Map<S
     private static final class Reading {
 
         private final KitInWork kit;
-        private final StoresNow stores;
         private final KitTimes times;
         private final LocalDate due;
         private final SortedMap<StockItem, SortedMap<Integer, BigDecimal>> asked = new TreeMap<>();
         private final Map<StockItem, List<Component>> madeOf = new TreeMap<>();
 
-        Reading(KitInWork kit, StoresNow stores) {
+        Reading(KitInWork kit, LocalDate today) {
             this.kit = kit;
-            this.stores = stores;
             this.times = KitTimes.of(kit.bill(), kit.catalogue());
             LocalDate told = kit.order().due();
-            this.due = told == null ? stores.today().plusDays(times.path().days()) : told;
+            this.due = told == null ? today.plusDays(times.path().days()) : told;
         }
 
         OrderNeeds needs() {
             kit.bill().items().forEach(this::take);
             kit.order().extra().forEach(this::extra);
             spares();
-            return new OrderNeeds(kit, due, left(), madeOf);
+            return new OrderNeeds(kit, due, all(), madeOf);
         }
 
         /** What is put together only in the kit is asked for in its parts. */
@@ -176,24 +174,11 @@ public record OrderNeeds(KitInWork kit, LocalDate due, List<Demand> needs, Map<S
             });
         }
 
-        /** Less what the order has got already, which was for its earliest days. */
-        private List<Demand> left() {
-            List<Demand> left = new ArrayList<>();
-            asked.forEach((item, days) -> {
-                BigDecimal got = stores.issued(kit.order().name(), item);
-                for (Map.Entry<Integer, BigDecimal> day : days.entrySet()) {
-                    BigDecimal covered = got.min(day.getValue());
-                    got = got.subtract(covered);
-                    if (covered.compareTo(day.getValue()) < 0) {
-                        left.add(new Demand(
-                                item,
-                                day.getKey(),
-                                day.getValue().subtract(covered),
-                                kit.order().name()));
-                    }
-                }
-            });
-            return List.copyOf(left);
+        private List<Demand> all() {
+            List<Demand> all = new ArrayList<>();
+            asked.forEach((item, days) -> days.forEach((day, quantity) ->
+                    all.add(new Demand(item, day, quantity, kit.order().name()))));
+            return List.copyOf(all);
         }
     }
 }

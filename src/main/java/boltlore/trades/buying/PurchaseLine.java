@@ -38,7 +38,7 @@ public record PurchaseLine(
         BigDecimal homeUnitCost,
         BigDecimal cost,
         BigDecimal homeCost,
-        Netting.Asked asked) {
+        PlannedReceipt receipt) {
 
     private static final Comparator<PurchaseLine> BY_SUPPLIER = Comparator.comparing(PurchaseLine::supplier)
             .thenComparing(PurchaseLine::orderBy)
@@ -73,7 +73,7 @@ public record PurchaseLine(
                 homeUnitCost,
                 new MinorUnit(currency).round(receipt.quantity().multiply(unitCost)),
                 new MinorUnit(home).round(receipt.quantity().multiply(homeUnitCost)),
-                netting.askedBy(receipt));
+                receipt);
     }
 
     private static List<Offer> offers(Part part) {

@@ -13,60 +13,118 @@ import boltlore.netting.PlannedReceipt;
 import boltlore.netting.PlanningData;
 import boltlore.netting.PlanningData.Component;
 import boltlore.netting.StockItem;
+import boltlore.order.Order;
 import boltlore.trades.KitInWork;
 import boltlore.trades.costing.path.StepDays;
 import boltlore.trades.picking.Units;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.SortedMap;
+import java.util.function.Function;
 
 /**
  * All open orders netted against the stores.
  *
+ * @param orders by when they are due
  * @param purchases what to buy, by supplier, then by the day on which it must be ordered
- * @param apart what it would cost to buy for each order by itself, with nothing in stock; home currency, rounded line by line
+ * @param behind orders behind an asker that stands for all of a day, by name, with what each asks for; none where each asks itself
  */
 public record ShopPlan(
         Catalogue catalogue,
         StoresNow stores,
-        List<OrderNeeds> orders,
+        List<Asking> orders,
         Netting netting,
         List<PurchaseLine> purchases,
-        BigDecimal apart) {
+        Function<String, SortedMap<String, BigDecimal>> behind) {
 
-    /** Orders by when they are due. */
+    /**
+     * An order that asks.
+     *
+     * @param due the day on which the kit is due; where none was agreed, the first on which it can be ready
+     * @param lines still to get
+     */
+    public record Asking(String order, String customer, LocalDate due, boolean agreed, int lines) {}
+
+    /** Orders that have got nothing yet. */
     public static ShopPlan of(List<KitInWork> kits, StoresNow stores) {
-        return of(kits, kits.get(0).catalogue(), stores);
-    }
-
-    /** Bought as that catalogue says, whatever others the kits were frozen with: suppliers and packs are those of today. */
-    public static ShopPlan of(List<KitInWork> kits, Catalogue today, StoresNow stores) {
-        Catalogue catalogue = withParts(today, kits);
-        List<OrderNeeds> orders = kits.stream()
-                .map(kit -> OrderNeeds.of(kit, stores))
+        Map<PartNumber, Part> parts = new HashMap<>();
+        Map<StockItem, List<Component>> madeOf = new HashMap<>();
+        List<Demand> demands = new ArrayList<>();
+        List<Asking> orders = new ArrayList<>();
+        kits.stream()
+                .map(kit -> OrderNeeds.of(kit, stores.today()))
                 .sorted(Comparator.comparing(OrderNeeds::due)
                         .thenComparing(each -> each.kit().order().name()))
-                .toList();
-        Netting netting = net(orders, stores, catalogue);
-        BigDecimal apart = kits.stream()
-                .map(kit -> OrderNeeds.of(kit, StoresNow.empty(stores.today())))
-                .map(alone -> net(List.of(alone), StoresNow.empty(stores.today()), catalogue))
-                .flatMap(alone -> PurchaseLine.of(alone, catalogue).stream())
-                .map(PurchaseLine::homeCost)
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
-        return new ShopPlan(catalogue, stores, orders, netting, PurchaseLine.of(netting, catalogue), apart);
+                .forEach(each -> {
+                    parts.putAll(each.kit().catalogue().parts());
+                    madeOf.putAll(each.madeOf());
+                    demands.addAll(each.needs());
+                    Order order = each.kit().order();
+                    orders.add(new Asking(
+                            order.name(),
+                            order.customer(),
+                            each.due(),
+                            order.due() != null,
+                            each.needs().size()));
+                });
+        return of(orders, demands, madeOf, parts, kits.get(0).catalogue(), stores);
     }
 
-    /** A part that a kit was frozen with and that has left the catalogue since is still the part that it was. */
-    private static Catalogue withParts(Catalogue today, List<KitInWork> kits) {
-        Map<PartNumber, Part> parts = new HashMap<>();
-        kits.forEach(kit -> parts.putAll(kit.catalogue().parts()));
-        if (today.parts().keySet().containsAll(parts.keySet())) {
+    /**
+     * Bought as that catalogue says, whatever others the kits were frozen with: suppliers and packs are those of today.
+     *
+     * @param madeOf what one of an item is made of, in the kits
+     * @param parts that the kits were frozen with: one that has left the catalogue since is still the part that it was
+     */
+    public static ShopPlan of(
+            List<Asking> orders,
+            List<Demand> demands,
+            Map<StockItem, List<Component>> madeOf,
+            Map<PartNumber, Part> parts,
+            Catalogue today,
+            StoresNow stores) {
+        Catalogue catalogue = withParts(today, parts);
+        Netting netting = net(demands, madeOf, stores, catalogue);
+        return new ShopPlan(
+                catalogue,
+                stores,
+                orders,
+                netting,
+                PurchaseLine.of(netting, catalogue),
+                asker -> Collections.emptySortedMap());
+    }
+
+    /** The same plan, which can tell who stands behind those that ask. */
+    public ShopPlan telling(List<Asking> asking, Function<String, SortedMap<String, BigDecimal>> whoStandsBehind) {
+        return new ShopPlan(catalogue, stores, asking, netting, purchases, whoStandsBehind);
+    }
+
+    /**
+     * What it would cost to buy for each order by itself, with nothing in stock; home currency, rounded line by line.
+     *
+     * @param each all that one order asks for
+     */
+    public BigDecimal apart(List<List<Demand>> each) {
+        Map<StockItem, List<Component>> madeOf = new HashMap<>();
+        netting.items().forEach(item -> madeOf.put(item.item(), item.data().contains()));
+        StoresNow nothing = StoresNow.empty(stores.today());
+        return each.stream()
+                .map(alone -> of(List.of(), alone, madeOf, Map.of(), catalogue, nothing)
+                        .together())
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static Catalogue withParts(Catalogue today, Map<PartNumber, Part> kept) {
+        if (today.parts().keySet().containsAll(kept.keySet())) {
             return today;
         }
+        Map<PartNumber, Part> parts = new HashMap<>(kept);
         parts.putAll(today.parts());
         return new Catalogue(
                 today.workshop(),
@@ -82,14 +140,16 @@ public record ShopPlan(
                 today.house());
     }
 
-    private static Netting net(List<OrderNeeds> orders, StoresNow stores, Catalogue catalogue) {
-        List<Demand> demands = Stream.concat(
-                        orders.stream().flatMap(order -> order.needs().stream()), stores.besides().stream())
-                .toList();
+    private static Netting net(
+            List<Demand> demands, Map<StockItem, List<Component>> ofKits, StoresNow stores, Catalogue catalogue) {
         Map<StockItem, List<Component>> madeOf = new HashMap<>();
         catalogue.stores().kept().keySet().forEach(part -> madeOf.put(StockItem.bare(part), List.of()));
-        stores.besides().forEach(demand -> madeOf.putAll(OrderNeeds.madeOf(demand.item(), catalogue)));
-        orders.forEach(order -> madeOf.putAll(order.madeOf()));
+        demands.stream()
+                .map(Demand::item)
+                .distinct()
+                .filter(item -> !ofKits.containsKey(item))
+                .forEach(item -> madeOf.putAll(OrderNeeds.madeOf(item, catalogue)));
+        madeOf.putAll(ofKits);
         Map<StockItem, PlanningData> data = new HashMap<>();
         madeOf.forEach((item, contents) -> data.put(item, data(item, contents, stores, catalogue)));
         return Netting.of(demands, data, stores.now());
@@ -139,12 +199,12 @@ public record ShopPlan(
     }
 
     private boolean coats(PlannedReceipt receipt) {
-        return netting.of(receipt.item())
-                .map(plan -> plan.data().contains())
-                .filter(contents -> isCoated(receipt.item()))
-                .filter(contents ->
-                        contents.size() == 1 && contents.get(0).item().equals(OrderNeeds.bare(receipt.item())))
-                .isPresent();
+        return isCoated(receipt.item())
+                && netting.of(receipt.item())
+                        .map(plan -> plan.data().contains())
+                        .filter(contents ->
+                                contents.size() == 1 && contents.get(0).item().equals(OrderNeeds.bare(receipt.item())))
+                        .isPresent();
     }
 
     /** Items of which something that is ordered is needed before it is expected. */
@@ -159,9 +219,14 @@ public record ShopPlan(
         return coats(receipt) ? "coat" : part(receipt).source() == Source.MAKE ? "make" : "order";
     }
 
+    /** Which orders a receipt is for, and how much of it stays in stock. */
+    public Netting.Asked askedBy(PlannedReceipt receipt) {
+        return netting.askedBy(receipt, behind);
+    }
+
     /** 'BL-1001 4, BL-1002 2, stock 4'. */
     public String forWhom(PlannedReceipt receipt) {
-        return PurchaseLine.says(netting.askedBy(receipt));
+        return PurchaseLine.says(askedBy(receipt));
     }
 
     Part part(PlannedReceipt receipt) {
