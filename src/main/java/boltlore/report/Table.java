@@ -15,13 +15,22 @@ import org.jspecify.annotations.Nullable;
 /** Columns and rows; a value, as a record is. What formulas refer to is found by its key or its group at once. */
 public final class Table implements Block {
 
+    /** How paper shows a table. */
+    public enum OnPaper {
+        ROW_BY_ROW,
+        /** Two rows side by side, each group's first half beside its second: for narrow lists without formulas. */
+        IN_PAIRS,
+        /** Not at all: it stands below what is printed of its page, on the screen only, and nothing printed follows it. */
+        BELOW
+    }
+
     private static final Pattern NAME = Pattern.compile("[A-Za-z0-9]+(-[A-Za-z0-9]+)*");
 
     private final String name;
     private final Map<String, String> about;
     private final List<Column> columns;
     private final List<Row> rows;
-    private final boolean inPairs;
+    private final OnPaper onPaper;
     private final Map<String, Integer> columnsByKey;
     private final Map<String, Integer> rowsByKey;
     private final Set<String> groups = new HashSet<>();
@@ -36,16 +45,13 @@ public final class Table implements Block {
 
     /** @param about what sets this table apart from others of its name in the same report: batch 4 */
     public Table(String name, Map<String, String> about, List<Column> columns, List<Row> rows) {
-        this(name, about, columns, rows, false);
+        this(name, about, columns, rows, OnPaper.ROW_BY_ROW);
     }
 
-    /**
-     * @param inPairs whether paper shows two rows side by side, each group's first half beside its second: for narrow lists
-     *     without formulas; programs read one below the other all the same
-     */
-    public Table(String name, Map<String, String> about, List<Column> columns, List<Row> rows, boolean inPairs) {
+    /** @param onPaper how a workbook and its print show it; programs read one row below the other all the same */
+    public Table(String name, Map<String, String> about, List<Column> columns, List<Row> rows, OnPaper onPaper) {
         this.name = name;
-        this.inPairs = inPairs;
+        this.onPaper = onPaper;
         this.about = Collections.unmodifiableMap(new LinkedHashMap<>(about));
         this.columns = List.copyOf(columns);
         this.rows = List.copyOf(rows);
@@ -93,8 +99,16 @@ public final class Table implements Block {
         return rows;
     }
 
+    public OnPaper onPaper() {
+        return onPaper;
+    }
+
     public boolean inPairs() {
-        return inPairs;
+        return onPaper == OnPaper.IN_PAIRS;
+    }
+
+    public boolean isPrinted() {
+        return onPaper != OnPaper.BELOW;
     }
 
     /** Place of the column from the left, from 0. */
@@ -138,12 +152,12 @@ public final class Table implements Block {
                 && about.equals(table.about)
                 && columns.equals(table.columns)
                 && rows.equals(table.rows)
-                && inPairs == table.inPairs;
+                && onPaper == table.onPaper;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, about, columns, rows, inPairs);
+        return Objects.hash(name, about, columns, rows, onPaper);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package boltlore.report;
 
 import boltlore.report.Row.RowKind;
+import boltlore.report.Table.OnPaper;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -16,7 +17,7 @@ public final class TableBuilder {
     private final List<RowBuilder> rows = new ArrayList<>();
     private final Map<String, String> about = new LinkedHashMap<>();
     private String group = "";
-    private boolean inPairs;
+    private OnPaper onPaper = OnPaper.ROW_BY_ROW;
 
     TableBuilder(String name) {
         this.name = name;
@@ -36,9 +37,15 @@ public final class TableBuilder {
         return this;
     }
 
-    /** Two rows side by side on paper: {@link Table#inPairs}. */
+    /** Two rows side by side on paper: {@link OnPaper#IN_PAIRS}. */
     public TableBuilder inPairs() {
-        inPairs = true;
+        onPaper = OnPaper.IN_PAIRS;
+        return this;
+    }
+
+    /** On the screen only, below what is printed of the page: {@link OnPaper#BELOW}. */
+    public TableBuilder belowThePaper() {
+        onPaper = OnPaper.BELOW;
         return this;
     }
 
@@ -74,7 +81,7 @@ public final class TableBuilder {
 
     public Table build() {
         return new Table(
-                name, about, columns, rows.stream().map(RowBuilder::build).toList(), inPairs);
+                name, about, columns, rows.stream().map(RowBuilder::build).toList(), onPaper);
     }
 
     int width() {

@@ -89,7 +89,8 @@ final class HtmlBlocks implements Block.Cases<String> {
         String named = within
                 ? " role=\"group\" aria-label=\"" + escaped(page.name()) + ", " + escaped(table.name()) + "\""
                 : "";
-        return "<div class=\"table\" tabindex=\"0\"" + named + "><table>\n<thead><tr>" + heads
+        String paper = table.isPrinted() ? "table" : "table screen-only";
+        return "<div class=\"" + paper + "\" tabindex=\"0\"" + named + "><table>\n<thead><tr>" + heads
                 + "</tr></thead>\n<tbody>\n" + rows
                 + "\n</tbody>\n</table></div>";
     }

@@ -20,6 +20,9 @@ import java.util.Map;
  */
 final class Divided {
 
+    /** What sets a table that goes on apart from the one that it continues. */
+    private static final String FROM_ROW = "from-row";
+
     private final PageBreaks breaks;
     private final String continued;
 
@@ -32,6 +35,31 @@ final class Divided {
     static boolean splits(Table table) {
         return table.columns().stream().anyMatch(column -> column.kind().form().isByHand())
                 && table.rows().stream().flatMap(row -> row.cells().stream()).noneMatch(Cell.Worked.class::isInstance);
+    }
+
+    /**
+     * The table with the rows of all others on the page that go on with it: they share its columns, or a line more in one of
+     * them would no longer fit the sheet of paper that it was divided for.
+     */
+    static Table whole(Table table, Page page) {
+        Map<String, String> about = undivided(table);
+        List<Table> parts = page.tables()
+                .filter(each ->
+                        each.name().equals(table.name()) && undivided(each).equals(about))
+                .toList();
+        return parts.size() == 1
+                ? table
+                : new Table(
+                        table.name(),
+                        table.about(),
+                        table.columns(),
+                        parts.stream().flatMap(each -> each.rows().stream()).toList());
+    }
+
+    private static Map<String, String> undivided(Table table) {
+        Map<String, String> about = new LinkedHashMap<>(table.about());
+        about.remove(FROM_ROW);
+        return about;
     }
 
     /** Whether its groups are headed again. */
@@ -116,7 +144,7 @@ final class Divided {
     private static Table part(Table table, int from, List<Row> rows) {
         Map<String, String> about = new LinkedHashMap<>(table.about());
         if (from > 0) {
-            about.put("from-row", String.valueOf(from + 1));
+            about.put(FROM_ROW, String.valueOf(from + 1));
         }
         return new Table(table.name(), about, table.columns(), rows);
     }

@@ -161,6 +161,15 @@ record LaidPage(
                 Objects.requireNonNull(particulars.get(block), block).get(key), key);
     }
 
+    /** How many rows stand on paper, the first of the page. */
+    int printedRows() {
+        return stretches.stream()
+                .filter(stretch -> stretch.block() instanceof Table table && !table.isPrinted())
+                .mapToInt(Stretch::first)
+                .findFirst()
+                .orElse(rows.size());
+    }
+
     /** The table whose heading row stays in view. */
     Optional<LaidTable> main() {
         return Optional.ofNullable(tables.get(mainTable));

@@ -42,8 +42,8 @@ record LookStyle(
     /** A code of 21 squares of 0.26 mm and three of white on each side, which the cell's own edges add to: 7 mm. */
     static final double CODE = 19.9;
 
-    private static final double LINE_PER_POINT = 1.2;
-    private static final double AIR = 0.9;
+    private static final double LINE_PER_POINT = 1.15;
+    private static final double AIR = 0.7;
 
     /** What a cell keeps clear at its two sides, in characters. */
     private static final double EDGES = 1.3;

@@ -96,7 +96,8 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
         double paper = paper(page) - ROUNDED;
         List<Optional<LaidTable>> candidates = new ArrayList<>(List.of(Optional.empty()));
         page.tables().values().stream()
-                .filter(table -> !table.table().rows().isEmpty())
+                .filter(table ->
+                        !table.table().rows().isEmpty() && table.table().isPrinted())
                 .forEach(table -> candidates.add(Optional.of(table)));
         Ways best = new Ways(page, paper, Optional.empty(), splitting);
         for (Optional<LaidTable> repeated : candidates) {
@@ -110,6 +111,7 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
     private static final class Ways {
 
         private final LaidPage page;
+        private final List<Stretch> stretches;
         private final double paper;
         private final Optional<LaidTable> repeated;
         /** Tables that go on as others with the same headings. */
@@ -131,10 +133,13 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
 
         Ways(LaidPage page, double paper, Optional<LaidTable> repeated, Set<Table> splitting) {
             this.page = page;
+            this.stretches = page.stretches().stream()
+                    .filter(stretch -> stretch.first() < page.printedRows())
+                    .toList();
             this.paper = paper;
             this.repeated = repeated;
             this.splitting = splitting;
-            this.size = page.rows().size();
+            this.size = page.printedRows();
             this.upTo = new double[size + 1];
             this.filled = new double[size + 1];
             this.substance = new int[size + 1];
@@ -148,13 +153,12 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
                 upTo[row + 1] = upTo[row] + page.rows().get(row).height();
             }
             System.arraycopy(upTo, 0, filled, 0, size + 1);
-            for (int i = 1; i < page.stretches().size(); i++) {
-                filled[page.stretches().get(i).first()] =
-                        upTo[page.stretches().get(i - 1).last() + 1];
+            for (int i = 1; i < stretches.size(); i++) {
+                filled[stretches.get(i).first()] = upTo[stretches.get(i - 1).last() + 1];
             }
             count();
             head();
-            for (int i = 0; i < page.stretches().size(); i++) {
+            for (int i = 0; i < stretches.size(); i++) {
                 weigh(i);
             }
             search();
@@ -177,7 +181,7 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
         /** How many rows before each say something, and how many are signed on. */
         private void count() {
             int[] kinds = new int[size];
-            for (Stretch stretch : page.stretches()) {
+            for (Stretch stretch : stretches) {
                 boolean signs = stretch.block() instanceof Signatures;
                 boolean leads = stretch.block() instanceof Heading;
                 Arrays.fill(kinds, stretch.first(), stretch.last() + 1, signs ? 2 : leads ? 0 : 1);
@@ -189,11 +193,10 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
         }
 
         private void weigh(int i) {
-            Stretch stretch = page.stretches().get(i);
+            Stretch stretch = stretches.get(i);
             if (i > 0) {
-                harmBefore[stretch.first()] = leads(i)
-                        ? LEFT_BEHIND
-                        : between(page.stretches().get(i - 1).block(), stretch.block());
+                harmBefore[stretch.first()] =
+                        leads(i) ? LEFT_BEHIND : between(stretches.get(i - 1).block(), stretch.block());
             }
             for (int row = stretch.first() + 1; row <= stretch.last(); row++) {
                 harmBefore[row] = within(stretch, row);
@@ -207,18 +210,18 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
                 before--;
             }
             int after = i;
-            while (after < page.stretches().size() && block(after) instanceof Note) {
+            while (after < stretches.size() && block(after) instanceof Note) {
                 after++;
             }
             return before >= 0
                     && before < i - 1
-                    && after < page.stretches().size()
+                    && after < stretches.size()
                     && block(before) instanceof Heading
                     && (block(after) instanceof Table || block(after) instanceof Particulars);
         }
 
         private Block block(int i) {
-            return page.stretches().get(i).block();
+            return stretches.get(i).block();
         }
 
         private static double between(Block before, Block after) {
@@ -279,7 +282,7 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
                     table.firstRow(),
                     size + 1,
                     page.rows().get(table.firstRow() - 1).height()));
-            for (Stretch stretch : page.stretches()) {
+            for (Stretch stretch : stretches) {
                 if (stretch.block() instanceof Table table && splitting.contains(table)) {
                     double headings = page.rows().get(stretch.first()).height();
                     Arrays.fill(above, stretch.first() + 1, stretch.last() + 1, headings);

@@ -60,8 +60,10 @@ final class PageLayout implements Block.Cases<Void> {
         String main = "";
         int most = 0;
         for (Table table : page.tables().toList()) {
-            widths.put(table.id(), ColumnWidth.of(table));
-            int cells = (table.rows().size() + 1) * table.columns().size();
+            widths.put(table.id(), ColumnWidth.of(Divided.whole(table, page)));
+            int cells = table.isPrinted()
+                    ? (table.rows().size() + 1) * table.columns().size()
+                    : 0;
             main = cells > most ? table.id() : main;
             most = Math.max(most, cells);
         }

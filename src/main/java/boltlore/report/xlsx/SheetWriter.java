@@ -125,12 +125,7 @@ final class SheetWriter {
         sheet.getFooter()
                 .setRight(SMALL + line(print.count().before()) + "&P"
                         + line(print.count().between()) + "&N");
-        book.setPrintArea(
-                book.getSheetIndex(sheet),
-                0,
-                page.grid().columns() - 1,
-                0,
-                page.rows().size() - 1);
+        book.setPrintArea(book.getSheetIndex(sheet), 0, page.grid().columns() - 1, 0, page.printedRows() - 1);
         PageBreaks breaks = PageBreaks.of(page);
         breaks.after().forEach(sheet::setRowBreak);
         breaks.repeated().ifPresent(table -> {

@@ -11,20 +11,24 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
- * A crate's label in large letters, half a sheet: from whom to whom, order, which of how many, masses, who lifts, and the
+ * A crate's label in large letters, a quarter of a sheet: from whom to whom, order, which of how many, masses, who lifts, and the
  * handling marks by their names in ISO 780:2015 (names from memory).
  */
 final class LabelDrawing {
 
-    private static final double WIDTH_MM = 165;
-    private static final double HEIGHT_MM = 124;
-    private static final double LEFT_MM = 6;
-    private static final double FIRST_ARROW_MM = 137;
-    private static final double ARROWS_APART_MM = 15;
-    private static final double ARROW_TOP_MM = 5;
-    private static final double ARROW_FOOT_MM = 21;
-    private static final double CODE_MM = 26;
-    private static final double CODE_TOP_MM = 34;
+    private static final double WIDTH_MM = 83;
+    private static final double HEIGHT_MM = 131;
+    /** Between two labels, for the scissors. */
+    private static final double GAP_MM = 3;
+
+    static final int SIDE_BY_SIDE = 2;
+    private static final double LEFT_MM = 5;
+    private static final double FIRST_ARROW_MM = 61;
+    private static final double ARROWS_APART_MM = 13;
+    private static final double ARROW_TOP_MM = 14;
+    private static final double ARROW_FOOT_MM = 26;
+    private static final double CODE_MM = 21;
+    private static final double CODE_TOP_MM = 33;
     private static final double CODE_FOOT_MM = CODE_TOP_MM + CODE_MM + 5;
 
     /** What accents take above capitals and tails below them, as shares of the capitals' height. */
@@ -36,7 +40,7 @@ final class LabelDrawing {
     /** Height of the address's letters, and what all its lines together may take up. */
     private static final double ADDRESS_MM = 4.2;
 
-    private static final double ADDRESS_ROOM_MM = 30;
+    private static final double ADDRESS_ROOM_MM = 34;
 
     /** A UN number is lettered at least 12 mm high (ADR 5.2.1.1). */
     private static final double UN_MM = 12;
@@ -44,22 +48,36 @@ final class LabelDrawing {
     private final Crate crate;
     private final Shipment shipment;
     private final LoadWords words;
-    private final List<Mark> marks = new ArrayList<>();
+    private final List<Mark> marks;
+    private final double left;
     private double top = 4;
 
-    private LabelDrawing(Crate crate, Shipment shipment, LoadWords words) {
+    private LabelDrawing(Crate crate, Shipment shipment, LoadWords words, double left, List<Mark> marks) {
+        this.left = left;
+        this.marks = marks;
         this.crate = crate;
         this.shipment = shipment;
         this.words = words;
     }
 
-    static Drawing draw(Crate crate, Shipment shipment, LoadWords words) {
-        LabelDrawing label = new LabelDrawing(crate, shipment, words);
-        label.frame();
-        label.addressed();
-        label.written();
-        label.code();
-        return new Drawing(WIDTH_MM, HEIGHT_MM, label.says(), label.marks);
+    /** The labels of crates, side by side. */
+    static Drawing draw(List<Crate> crates, Shipment shipment, LoadWords words) {
+        List<Mark> marks = new ArrayList<>();
+        List<String> says = new ArrayList<>();
+        for (int i = 0; i < crates.size(); i++) {
+            LabelDrawing label = new LabelDrawing(crates.get(i), shipment, words, i * (WIDTH_MM + GAP_MM), marks);
+            label.frame();
+            label.addressed();
+            label.written();
+            label.code();
+            says.add(label.says());
+        }
+        double width = SIDE_BY_SIDE * WIDTH_MM + (SIDE_BY_SIDE - 1) * GAP_MM;
+        return new Drawing(width, HEIGHT_MM, String.join(" ", says), marks);
+    }
+
+    private Point at(double x, double y) {
+        return new Point(left + x, y);
     }
 
     private String say(String name) {
@@ -72,10 +90,10 @@ final class LabelDrawing {
     }
 
     private void frame() {
-        marks.add(Mark.outline(Outlines.box(1, 1, WIDTH_MM - 1, HEIGHT_MM - 1)));
+        marks.add(Mark.outline(Outlines.box(left + 1, 1, left + WIDTH_MM - 1, HEIGHT_MM - 1)));
         arrow(FIRST_ARROW_MM);
         arrow(FIRST_ARROW_MM + ARROWS_APART_MM);
-        marks.add(Mark.centred(new Point(middle(), ARROW_FOOT_MM + 4), say("up"), 3));
+        marks.add(Mark.centred(at(middle(), ARROW_FOOT_MM + 4), say("up"), 3));
     }
 
     private static double middle() {
@@ -85,7 +103,7 @@ final class LabelDrawing {
     /** From whom in one small line; to whom as a carrier reads it. */
     private void addressed() {
         Party sender = shipment.parties().seller();
-        line(say("from") + " " + sender.inLine(), 2.4);
+        lines(say("from") + " " + sender.inLine(), 2.4);
         line(shipment.shipping().consignor().phone(), 2.4);
         Party consignee = shipment.parties().consignee().orElse(null);
         if (consignee == null) {
@@ -116,19 +134,18 @@ final class LabelDrawing {
     }
 
     private void written() {
-        top += 1.5;
-        marks.add(Mark.line(new Point(LEFT_MM, top), new Point(FIRST_ARROW_MM - 10, top)));
+        top = Math.max(top + 1.5, CODE_FOOT_MM + 1);
+        marks.add(Mark.line(at(LEFT_MM, top), at(WIDTH_MM - LEFT_MM, top)));
         top += 1;
         String all = say("of") + " " + shipment.crates().size();
-        line(shipment.order().name() + " – " + say("crate") + " " + crate.number() + " " + all, 7);
+        line(shipment.order().name() + " – " + say("crate") + " " + crate.number() + " " + all, 6);
         line(words.of(crate.load()), 3.5);
-        line(say("grossWord") + " " + words.kg(crate.grossKg()), 7);
+        line(say("grossWord") + " " + words.kg(crate.grossKg()), 6);
         line(
                 say("netWord") + " " + words.kg(crate.netKg()) + " – "
-                        + NumberFormats.size(crate.type().outside()) + " mm – "
-                        + say("lift."
-                                + Lift.of(crate.grossKg(), shipment.shipping().lifting())),
+                        + NumberFormats.size(crate.type().outside()) + " mm",
                 3.5);
+        line(say("lift." + Lift.of(crate.grossKg(), shipment.shipping().lifting())), 3.5);
         line(handling(), 3.5);
         dangerous();
     }
@@ -144,14 +161,12 @@ final class LabelDrawing {
             boolean lithium = shipment.dangerous().stream()
                     .anyMatch(goods -> goods.lithium() && goods.crates().contains(crate));
             line(crate.load().un(), UN_MM);
-            line(
-                    (lithium ? say("lithium") + " – " : "")
-                            + words.phrases()
-                                    .say(
-                                            "damaged",
-                                            shipment.shipping().consignor().phone()),
-                    3);
+            lines(lithium ? say("lithium") + " – " + call() : call(), 3);
         }
+    }
+
+    private String call() {
+        return words.phrases().say("damaged", shipment.shipping().consignor().phone());
     }
 
     /** Order, crate and how many there are, for a scanner; the same in letters below it. */
@@ -159,30 +174,45 @@ final class LabelDrawing {
         String text = (shipment.order().name() + "/" + crate.number() + "/"
                         + shipment.crates().size())
                 .toUpperCase(Locale.ROOT);
-        marks.add(new Mark.Code(new Point(middle() - CODE_MM / 2, CODE_TOP_MM), text, CODE_MM));
-        marks.add(Mark.centred(new Point(middle(), CODE_TOP_MM + CODE_MM + 3.5), text, 2.4));
+        marks.add(new Mark.Code(at(middle() - CODE_MM / 2, CODE_TOP_MM), text, CODE_MM));
+        marks.add(Mark.centred(at(middle(), CODE_TOP_MM + CODE_MM + 3.5), text, 2.4));
+    }
+
+    /** Over as many lines as it takes at that height. */
+    private void lines(String text, double height) {
+        double room = WIDTH_MM - 2 * LEFT_MM;
+        StringBuilder line = new StringBuilder();
+        for (String word : text.split(" ")) {
+            if (!line.isEmpty() && Mark.Lettering.widthMm(line + " " + word, height) > room) {
+                line(line.toString(), height);
+                line.setLength(0);
+            }
+            line.append(line.isEmpty() ? "" : " ").append(word);
+        }
+        line(line.toString(), height);
     }
 
     private void line(String text, double height) {
         top += height * ABOVE;
         boolean besideCode = top < CODE_FOOT_MM;
-        double room = (besideCode ? FIRST_ARROW_MM - 12 : WIDTH_MM - LEFT_MM) - LEFT_MM;
+        boolean above = top < ARROW_TOP_MM - 4;
+        double room = (besideCode && !above ? FIRST_ARROW_MM - 8 : WIDTH_MM - LEFT_MM) - LEFT_MM;
         double fits = room / Mark.Lettering.widthMm(text, 1);
         double lettered = Math.min(height, fits);
-        marks.add(Mark.from(new Point(LEFT_MM, top + lettered / 2), text, lettered));
+        marks.add(Mark.from(at(LEFT_MM, top + lettered / 2), text, lettered));
         top += lettered * (1 + BELOW) + AIR_MM;
     }
 
     /** One of the two arrows for 'this way up'; the words stand below them. */
     private void arrow(double x) {
-        double head = ARROW_TOP_MM + 10;
+        double head = ARROW_TOP_MM + 7;
         marks.add(Mark.outline(List.of(
-                new Point(x, ARROW_TOP_MM),
-                new Point(x + 6, head),
-                new Point(x + 2, head),
-                new Point(x + 2, ARROW_FOOT_MM),
-                new Point(x - 2, ARROW_FOOT_MM),
-                new Point(x - 2, head),
-                new Point(x - 6, head))));
+                at(x, ARROW_TOP_MM),
+                at(x + 6, head),
+                at(x + 2, head),
+                at(x + 2, ARROW_FOOT_MM),
+                at(x - 2, ARROW_FOOT_MM),
+                at(x - 2, head),
+                at(x - 6, head))));
     }
 }

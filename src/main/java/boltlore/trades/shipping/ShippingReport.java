@@ -20,7 +20,7 @@ final class ShippingReport {
     static final String TITLE = "Shipping papers";
 
     /** To be cut apart and put on two sides of each crate. */
-    private static final int LABELS_ON_PAGE = 2;
+    private static final int LABELS_ON_PAGE = 4;
 
     private ShippingReport() {}
 
@@ -106,8 +106,11 @@ final class ShippingReport {
             PageBuilder page = Page.named("Labels " + (i / LABELS_ON_PAGE + 1))
                     .in(words.language())
                     .print(PackingPage.print(shipment, words.phrases()));
-            crates.subList(i, Math.min(crates.size(), i + LABELS_ON_PAGE))
-                    .forEach(crate -> page.picture(LabelDrawing.draw(crate, shipment, words)));
+            int end = Math.min(crates.size(), i + LABELS_ON_PAGE);
+            for (int from = i; from < end; from += LabelDrawing.SIDE_BY_SIDE) {
+                List<Crate> row = crates.subList(from, Math.min(end, from + LabelDrawing.SIDE_BY_SIDE));
+                page.picture(LabelDrawing.draw(row, shipment, words));
+            }
             book.page(page);
         }
     }

@@ -48,6 +48,7 @@ final class SheetOnPaper {
     private final XSSFSheet sheet;
     private final List<PaperPage> pages;
     private final int lastColumn;
+    private final int lastRow;
     private final List<Map<String, Integer>> left = new ArrayList<>();
     private final List<Found> rows = new ArrayList<>();
     private final List<String> offences = new ArrayList<>();
@@ -57,9 +58,9 @@ final class SheetOnPaper {
         this.sheet = sheet;
         this.pages = pages;
         String area = sheet.getWorkbook().getPrintArea(sheet.getWorkbook().getSheetIndex(sheet));
-        this.lastColumn = new AreaReference(area, SpreadsheetVersion.EXCEL2007)
-                .getLastCell()
-                .getCol();
+        AreaReference printed = new AreaReference(area, SpreadsheetVersion.EXCEL2007);
+        this.lastColumn = printed.getLastCell().getCol();
+        this.lastRow = printed.getLastCell().getRow();
         for (PaperPage page : pages) {
             Map<String, Integer> tokens = new HashMap<>();
             page.words().forEach(word -> {
@@ -87,7 +88,7 @@ final class SheetOnPaper {
         int page = 0;
         for (Row row : sheet) {
             List<String> tokens = tokens(row);
-            if (tokens.isEmpty()) {
+            if (tokens.isEmpty() || row.getRowNum() > lastRow) {
                 continue;
             }
             int on = page;
@@ -272,6 +273,7 @@ final class SheetOnPaper {
             for (Cell cell : row) {
                 XSSFCellStyle style = (XSSFCellStyle) cell.getCellStyle();
                 boolean box = cell.getColumnIndex() <= lastColumn
+                        && cell.getRowIndex() <= lastRow
                         && style.getBorderLeft() == BorderStyle.THIN
                         && style.getBorderTop() == BorderStyle.THIN
                         && cell.getCellType() == CellType.BLANK

@@ -26,7 +26,7 @@ class ShipDrawingsTest {
     }
 
     private static Drawing label(Shipment shipment, int crate, String language) {
-        return LabelDrawing.draw(shipment.crates().get(crate), shipment, LoadWords.of(shipment, language));
+        return LabelDrawing.draw(List.of(shipment.crates().get(crate)), shipment, LoadWords.of(shipment, language));
     }
 
     @ParameterizedTest
@@ -79,9 +79,9 @@ class ShipDrawingsTest {
         Shipment shipment =
                 new ShippedKit().part("A", "5", 1).battery("PACK", "20", "3000").shipment();
         assertThat(lettering(label(shipment, 1, language)))
-                .anySatisfy(words -> assertThat(words).endsWith(call));
+                .satisfies(words -> assertThat(String.join(" ", words)).endsWith(call + " BL-1/2/2"));
         assertThat(lettering(label(shipment, 0, language)))
-                .noneSatisfy(words -> assertThat(words).endsWith(call));
+                .satisfies(words -> assertThat(String.join(" ", words)).doesNotContain(call));
     }
 
     @Test
@@ -91,13 +91,13 @@ class ShipDrawingsTest {
                 .battery("PACK", "20", "3000")
                 .shipment();
         assertThat(lettering(label(shipment, 0, Wording.ENGLISH)))
-                .contains("BL-1 – Crate 1 of 2", "Gross 172 kg", "This way up", "BL-1/1/2")
-                .anySatisfy(words -> assertThat(words).endsWith("Pallet truck or hoist only"))
+                .contains(
+                        "BL-1 – Crate 1 of 2", "Gross 172 kg", "This way up", "BL-1/1/2", "Pallet truck or hoist only")
                 .anySatisfy(words -> assertThat(words).contains("Centre of gravity"))
                 .noneSatisfy(words -> assertThat(words).contains("Lithium"));
         assertThat(lettering(label(shipment, 1, Wording.ENGLISH)))
                 .contains("Gross 28 kg", "UN 3480", "Keep away from rain – Do not stack")
-                .anySatisfy(words -> assertThat(words).endsWith("Two people lift it"))
+                .contains("Two people lift it")
                 .anySatisfy(words -> assertThat(words).startsWith("Lithium ion batteries"));
     }
 

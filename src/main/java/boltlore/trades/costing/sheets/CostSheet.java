@@ -32,9 +32,7 @@ public final class CostSheet {
                 .glance(front.elements().build(), front.price().build())
                 .glance(front.glance().build())
                 .page(cost(front.page(findings, footer), tables))
-                .page(LandedPage.compose(cost, footer))
-                .page(tables.subSystems())
-                .page(tables.madeParts())
+                .page(parts(tables, cost))
                 .page(LeadPage.compose(calculation, footer))
                 .build();
     }
@@ -44,6 +42,18 @@ public final class CostSheet {
         tables.reconciliation(page);
         tables.work(page);
         return page;
+    }
+
+    /** By sub-system and by supplier, and what no print needs below: part by part, as it was bought and as it was made. */
+    private static PageBuilder parts(CostTables tables, FullCost cost) {
+        return LandedPage.add(cost, tables.subSystems())
+                .note(
+                        "On the screen, and in the files beside this workbook, each bought part by supplier and each made part"
+                                + " follow below. A made part's row is its own step for all of it in the kit: an assembly's row holds"
+                                + " its joining, not what it is joined of. Material is the part master's cost less the labour that is"
+                                + " in it already, as the workshop's prices say of made parts.")
+                .add(LandedPage.parts(cost))
+                .add(tables.madeParts());
     }
 
     /** The elements of the cost as bars, as SVG. */

@@ -129,8 +129,8 @@ final class CostTables {
                         + " where a part has no lot of its own. Minutes count what is issued, scrap with it.");
     }
 
-    /** What is inside an assembly has its own row or is bought. */
-    PageBuilder madeParts() {
+    /** Below what is printed. What is inside an assembly has its own row or is bought. */
+    TableBuilder madeParts() {
         Map<PartNumber, BigDecimal> quantities =
                 cost.costed().bill().resolved().kit().quantities();
         TableSpec<Map.Entry<PartNumber, Elements>> spec = TableSpec.<Map.Entry<PartNumber, Elements>>named("made")
@@ -152,14 +152,7 @@ final class CostTables {
         TableBuilder table =
                 elements(spec, elements, Map.Entry::getValue).of(cost.made().entrySet());
         total(table, "All made parts", elements, all);
-        return Page.named("Made parts")
-                .footer(footer)
-                .title("Full cost of made parts")
-                .add(table)
-                .note(
-                        "Each row is the part's own step for all of it in the kit: an assembly's row holds its joining, not what"
-                                + " it is joined of. Material is the part master's cost less the labour that is in it already, as the"
-                                + " workshop's prices say of made parts.");
+        return table.belowThePaper();
     }
 
     private <R> TableSpec<R> elements(TableSpec<R> spec, List<Element> elements, Function<R, Elements> of) {

@@ -1,7 +1,6 @@
 package boltlore.trades.costing.sheets;
 
 import boltlore.catalogue.Customs;
-import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.RowBuilder;
 import boltlore.report.TableBuilder;
@@ -20,21 +19,20 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
-/** Bought parts with what they cost until they lie in the stores, by supplier. */
+/** What bought parts cost until they lie in the stores, by supplier, and part by part below what is printed. */
 final class LandedPage {
 
     private static final int SHOWN_DECIMALS = 3;
 
     private LandedPage() {}
 
-    static PageBuilder compose(FullCost cost, String footer) {
+    /** By supplier; part by part they stand in {@link #parts}. */
+    static PageBuilder add(FullCost cost, PageBuilder page) {
         List<LandedPart> landed = cost.landed();
         long untold =
                 landed.stream().filter(each -> each.part().customs() == null).count();
-        PageBuilder page = Page.named("Landed cost")
-                .footer(footer)
-                .title("Landed cost of bought parts")
-                .add(table(landed, cost.costed().currency()));
+        page.heading("Landed cost of bought parts, by supplier")
+                .add(suppliers(landed, cost.costed().currency()));
         page.note(
                 "Landed cost is price, freight, duty and clearance of what is issued, scrap with it. Duty is calculated on "
                         + (cost.prices().landing().dutyOnFreight() ? "price and freight" : "the price")
@@ -44,9 +42,25 @@ final class LandedPage {
                 : page.note(untold + " of these parts have no customs data; no duty is calculated on them.");
     }
 
-    private static TableBuilder table(List<LandedPart> landed, Currency currency) {
-        TableSpec<LandedPart> spec = spec(currency);
-        TableBuilder table = spec.empty();
+    private static TableBuilder suppliers(List<LandedPart> landed, Currency currency) {
+        TableBuilder table = TableSpec.<Map.Entry<String, List<LandedPart>>>named("landed-by-supplier")
+                .text("supplier", "Supplier", 34, Map.Entry::getKey)
+                .whole("parts", "Parts", "", some -> some.getValue().size())
+                .money("price", "Price", currency, some -> sum(some.getValue(), LandedPart::price))
+                .money("freight", "Freight", currency, some -> sum(some, Element.FREIGHT))
+                .money("duty", "Duty", currency, some -> sum(some, Element.DUTY))
+                .money("clearance", "Clearance", currency, some -> sum(some, Element.CLEARANCE))
+                .money("landed", "Landed", currency, some -> sum(some.getValue(), LandedPart::landed))
+                .of(bySupplier(landed).entrySet());
+        sums(table.total("total", "All suppliers"), landed, RowBuilder::sum);
+        return table;
+    }
+
+    /** Each bought part, by supplier, below what is printed. */
+    static TableBuilder parts(FullCost cost) {
+        List<LandedPart> landed = cost.landed();
+        TableSpec<LandedPart> spec = spec(cost.costed().currency());
+        TableBuilder table = spec.empty().belowThePaper();
         bySupplier(landed).forEach((supplier, some) -> {
             table.group(supplier, supplier);
             some.forEach(part -> spec.add(table, "", part));
@@ -113,6 +127,10 @@ final class LandedPage {
         summing.sum(row, "duty", sum(some, each -> each.elements().of(Element.DUTY)));
         summing.sum(row, "clearance", sum(some, each -> each.elements().of(Element.CLEARANCE)));
         summing.sum(row, "landed", sum(some, LandedPart::landed));
+    }
+
+    private static BigDecimal sum(Map.Entry<String, List<LandedPart>> supplier, Element element) {
+        return sum(supplier.getValue(), each -> each.elements().of(element));
     }
 
     private static BigDecimal sum(List<LandedPart> some, Function<LandedPart, BigDecimal> each) {
