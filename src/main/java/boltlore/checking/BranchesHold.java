@@ -17,8 +17,10 @@ import boltlore.trades.charging.BranchLoads;
 import boltlore.trades.charging.ChargingFinding;
 import boltlore.trades.charging.Comparison;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -64,21 +66,30 @@ final class BranchesHold {
     }
 
     private @Nullable BranchLoad load(Branch branch, Pack pack) {
-        List<Branch> there =
-                branch.feeds() instanceof Feeds.Branches feeds ? atOnce(branch, pack, feeds) : List.of(branch);
+        List<Branch> there = branch.feeds() instanceof Feeds.Branches feeds
+                ? atOnce(branch, pack, feeds, Set.of(branch.name()))
+                : List.of(branch);
         return new BranchLoads(electrics, there, pack, Map.of()).of(branch).orElse(null);
     }
 
-    /** Of the branches that this one feeds, as many as one order can have at once, from the first on. */
-    private List<Branch> atOnce(Branch branch, Pack pack, Feeds.Branches feeds) {
+    /**
+     * Of the branches that this one feeds, as many as one order can have at once, from the first on.
+     *
+     * @param above branches that feed this one: what is fed by itself is told elsewhere, and has no end
+     */
+    private List<Branch> atOnce(Branch branch, Pack pack, Feeds.Branches feeds, Set<String> above) {
         List<Branch> there = new ArrayList<>();
         Condition so = new Condition.All(List.of(there(branch), pack.when()));
         for (Branch below : electrics.branches()) {
-            if (feeds.names().contains(below.name()) && together.canHold(so, there(below))) {
+            if (feeds.names().contains(below.name())
+                    && !above.contains(below.name())
+                    && together.canHold(so, there(below))) {
                 so = new Condition.All(List.of(so, there(below)));
                 there.add(below);
                 if (below.feeds() instanceof Feeds.Branches further) {
-                    there.addAll(atOnce(below, pack, further));
+                    Set<String> beneath = new HashSet<>(above);
+                    beneath.add(below.name());
+                    there.addAll(atOnce(below, pack, further, beneath));
                 }
             }
         }

@@ -103,6 +103,7 @@ public enum Check {
     UNLIKE_FAMILY("unlike the same in another family"),
     ERA_UNLIKE("body unlike the others of its family"),
     UNLIKE_KIND("unlike its kind"),
+    DUE_UNLIKE("comes with fewer values than the others"),
     BAG_UNLIKE("in a bag of another stage or sub-system"),
     FUSE_UNLIKE("fuse unlike the others"),
     COAT_NEEDLESS("coat on what needs none"),

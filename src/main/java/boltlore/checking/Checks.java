@@ -82,6 +82,7 @@ public final class Checks {
             FamiliesNear::remarks,
             PartsAlike::remarks,
             BagsAlike::remarks,
+            DueAlike::remarks,
             FusesAlike::remarks,
             Translations::unnamedBags);
 

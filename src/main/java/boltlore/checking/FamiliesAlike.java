@@ -115,8 +115,6 @@ final class FamiliesAlike {
                         electrics.fuses().stream()
                                 .map(each ->
                                         Twin.of(family, "fuse", each.name(), each.part() + " " + each.amps(), each)),
-                        electrics.packs().stream()
-                                .map(each -> Twin.of(family, "pack", each.name(), each.module() + each.says(), each)),
                         electrics.branches().stream()
                                 .map(each -> Twin.of(family, "branch", each.name(), each.name(), each)),
                         electrics.leads().stream()

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What two families call by one name is of one order of magnitude in both: mounts, joints, what comes off, who sits in it,
- * capacitors, circuits of coolant, limits. A slip of the point stands in one of them only.
+ * capacitors, circuits of coolant. A slip of the point stands in one of them only.
  */
 final class FamiliesNear {
 
@@ -43,8 +43,6 @@ final class FamiliesNear {
     private static Stream<Twin> twins(Family family) {
         String in = family.name() + "/";
         return Stream.of(
-                        Stream.ofNullable(family.electrics().limits())
-                                .map(each -> new Twin("electrics " + in + "limits", "limits", each)),
                         family.electrics().capacitors().stream()
                                 .map(each ->
                                         new Twin("capacitor " + in + each.name(), "capacitor " + each.name(), each)),

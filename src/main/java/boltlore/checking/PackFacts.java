@@ -43,7 +43,7 @@ final class PackFacts {
         // margin.
         within(found, of, "highestVolts", pack.highestVolts(), nominal, "105", "125", "% of the nominal voltage");
         within(found, of, "lowestVolts", pack.lowestVolts(), nominal, "60", "97", "% of the nominal voltage");
-        within(found, of, "usableKwh", pack.usableKwh(), pack.nominalKwh(), "50", "100", "% of the nominal energy");
+        within(found, of, "usableKwh", pack.usableKwh(), pack.nominalKwh(), "70", "100", "% of the nominal energy");
         // What it loses at the current that empties it in an hour: cells for energy lose more than cells for power.
         within(
                 found,
@@ -100,6 +100,7 @@ final class PackFacts {
                 "resistanceMilliohm",
                 pack -> each(pack.resistanceMilliohm(), pack.inSeries())
                         .multiply(BigDecimal.valueOf(pack.inParallel())));
+        same(found, one, other, "usableKwh", pack -> each(pack.usableKwh(), pack.inSeries() * pack.inParallel()));
         same(found, one, other, "chargeAmps", pack -> each(pack.chargeAmps(), pack.inParallel()));
         same(found, one, other, "continuousAmps", pack -> each(pack.continuousAmps(), pack.inParallel()));
         same(found, one, other, "peakAmps", pack -> each(pack.peakAmps(), pack.inParallel()));

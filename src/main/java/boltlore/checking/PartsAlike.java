@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -27,6 +28,9 @@ final class PartsAlike {
 
     /** Fewer than that may be two things, unless they have one name. */
     private static final int OTHERS = 2;
+
+    /** A size or rating, and no part of another name: 'M10' is a name of its own. */
+    private static final Pattern NUMBER = Pattern.compile("(?<![\\p{L}\\d.-])[0-9.]+");
 
     private record Trait(String key, Function<Part, String> of) {}
 
@@ -90,7 +94,7 @@ final class PartsAlike {
                 .parts()
                 .values()
                 .forEach(part -> byName.computeIfAbsent(
-                                part.name().english().replaceAll("[0-9.]+", ""), any -> new ArrayList<>())
+                                NUMBER.matcher(part.name().english()).replaceAll(""), any -> new ArrayList<>())
                         .add(part));
         return byName.values().stream()
                 .flatMap(parts -> Stream.concat(TRAITS.stream(), BY_ONE_NAME.stream())

@@ -3,9 +3,11 @@ package boltlore.checking;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -114,6 +116,22 @@ class PlantedSistersTest {
                 about);
     }
 
+    /** What may be used of a pack goes with its modules; cells of vehicles give 80 to 97 % of what is in them, common practice. */
+    @ParameterizedTest
+    @CsvSource({"26,", "18, pack stook-pickup/one-string", "22, pack stook-pickup/one-string"})
+    void usable_energy(String kwh, @Nullable String about) throws IOException {
+        assertThat(PlantedDemo.remarks(
+                                folder,
+                                PICKUP + "electrics.json",
+                                "\"pack\": \"one-string\"",
+                                "\"usableKwh\": \"25\"",
+                                "\"usableKwh\": \"" + kwh + "\"")
+                        .stream()
+                        .filter(remark -> remark.endsWith(": " + Check.PACK_FACTS.written()))
+                        .distinct())
+                .isEqualTo(about == null ? List.of() : List.of(about + ": " + Check.PACK_FACTS.written()));
+    }
+
     /** With 420 A²s at 20 A and 650 at 25 A, one of 250 A is 95,000, as data sheets of such fuses go; from memory. */
     @ParameterizedTest
     @CsvSource({
@@ -173,6 +191,33 @@ class PlantedSistersTest {
                                 .filter(remark -> remark.endsWith(": " + Check.BAG_UNLIKE.written()))
                                 .distinct())
                 .isEqualTo(about == null ? List.of() : List.of(about + ": " + Check.BAG_UNLIKE.written()));
+    }
+
+    /** A branch that feeds what feeds it has no end of loads; the check of it comes to an end all the same. */
+    @Test
+    void branches_in_a_circle() throws IOException {
+        assertThat(PlantedDemo.remarks(
+                        folder,
+                        VAN + "electrics.json",
+                        "\"branch\": \"battery-60-kw\"",
+                        "{\"branches\": [\"drive-60-kw\"",
+                        "{\"branches\": [\"string\""))
+                .isNotNull();
+    }
+
+    /** Line and position narrowed alike leave no hole; a bracket's own bracket may have reasons of its own. */
+    @ParameterizedTest
+    @CsvSource({
+        "'\"export\": [\"cee-7-3\", \"bs-1363\", \"nema-5-15\", \"as-nzs-3112\"]', '\"export\": [\"cee-7-3\", \"bs-1363\", \"nema-5-15\"]', position pannier-van/export-switch",
+        "'\"export\": [\"cee-7-3\", \"bs-1363\", \"nema-5-15\", \"as-nzs-3112\"]', '\"export\": [\"cee-7-3\", \"bs-1363\"]',"
+    })
+    void orders_that_lose_a_part(String from, String to, @Nullable String about) throws IOException {
+        String text = Files.readString(Path.of("catalog").resolve(VAN + "kit/export.json"));
+        int at = text.indexOf("\"position\": \"export-switch\"");
+        String whole = text.substring(at, text.indexOf("]}", text.indexOf("\"lines\"", at)));
+        assertThat(PlantedDemo.remarks(folder, VAN + "kit/export.json", whole, whole.replace(from, to)))
+                .filteredOn(remark -> remark.endsWith(": " + Check.DUE_UNLIKE.written()))
+                .isEqualTo(about == null ? List.of() : List.of(about + ": " + Check.DUE_UNLIKE.written()));
     }
 
     /** Front and rear mount take four bolts each into the cradle. */

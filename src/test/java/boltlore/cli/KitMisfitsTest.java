@@ -87,4 +87,13 @@ class KitMisfitsTest {
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(flat(ran)).contains("the bolts have thread M10, what they go into has M12");
     }
+
+    /** The proof's trial kits tell it too, for what is promised is the catalogue's and not one vehicle's. */
+    @Test
+    void a_promise_that_no_kit_keeps() throws IOException {
+        Path catalogue = ChangedCatalogue.in(
+                folder, "families/stook-pickup/driving.json", "\"rangeKm\": \"95\"", "\"rangeKm\": \"190\"");
+        assertThat(flat(boltlore("prove", "stook-pickup", "--catalogue", catalogue)))
+                .contains("Check: range below promise: ");
+    }
 }

@@ -86,8 +86,6 @@ public enum FitFinding implements Kind {
     JOINT_NOT_NAMED("joint not named", CHECK),
     /** {part}, drive unit or battery box, hangs on no mount of driving.json. */
     HANGS_ON_NO_MOUNT("hangs on no mount", STOP),
-    /** {position} is in the kit, and none of the lines that carry it: {carriers}. */
-    CARRIED_BY_NOTHING("carried by nothing", CHECK),
     /** An earth strap of {strap} is bolted to {part}, which is coated there. */
     EARTH_FACE_COATED("earth strap on a coat", STOP),
     /** An earth strap of {strap} is bolted to {position}, where nothing stands. */

@@ -126,12 +126,6 @@ public final class FitKinds {
                     "Name the position under 'carries' of its mounts in driving.json.",
                     JointsNamed::unmounted),
             new FitStatements(
-                    "carried by nothing",
-                    Severity.CHECK,
-                    "What a bracket carries is carried in every order.",
-                    "Widen the condition of one of the lines that carry it to these orders, or add a line for them.",
-                    Carriers::findings),
-            new FitStatements(
                     "earth strap on a coat",
                     Severity.STOP,
                     "Every earth strap is bolted to bare metal.",

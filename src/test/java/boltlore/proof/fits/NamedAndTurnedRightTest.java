@@ -60,26 +60,6 @@ class NamedAndTurnedRightTest {
     }
 
     @Nested
-    class A_bracket {
-
-        private static final String LINE = "\"part\": \"PV-CHB\", \"quantity\": \"1\", ";
-
-        @Test
-        void stands_in_every_order_that_has_what_it_carries() {
-            assertThat(demo().inKit(VAN, "cooling", LINE, LINE + "\"when\": {\"drive-side\": \"left\"}, ")
-                            .found(VAN))
-                    .containsExactly("carried by nothing: chiller");
-        }
-
-        @Test
-        void need_not_stand_in_others() {
-            assertThat(demo().inKit(VAN, "cooling", LINE, LINE + "\"when\": {\"air-conditioning\": \"yes\"}, ")
-                            .found(VAN))
-                    .isEmpty();
-        }
-    }
-
-    @Nested
     class An_earth_strap {
 
         private static final String FACE =
