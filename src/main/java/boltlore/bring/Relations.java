@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** How the numbers of a table's columns follow from one another, row by row: products of price and quantity, and sums. */
@@ -120,9 +119,5 @@ final class Relations {
             }
         }
         return runs;
-    }
-
-    IntStream columns() {
-        return table.columns();
     }
 }
