@@ -19,13 +19,11 @@ final class Relations {
     private static final BigDecimal CENT = new BigDecimal("0.011");
     private static final BigDecimal PERCENT = new BigDecimal("0.002");
 
-    private final Table table;
     private final boolean decimalComma;
     private final List<Sheet.Line> lines;
     private final Map<Integer, Map<Integer, BigDecimal>> numbers = new HashMap<>();
 
     Relations(Table table, boolean decimalComma) {
-        this.table = table;
         this.decimalComma = decimalComma;
         this.lines = table.lines();
         table.columns().forEach(column -> numbers.put(column, numbers(column)));
