@@ -94,7 +94,8 @@ final class ColumnRoles {
                 .toList();
         marks.forEach(at -> value(at, table.heading(at), true));
         boolean none = known.with(Role.QUANTITY).isEmpty();
-        for (List<Integer> run : Relations.runs(known.unnamed(profile -> profile.isWhole() && !profile.isRunning() && !profile.isMoney()))) {
+        for (List<Integer> run : Relations.runs(
+                known.unnamed(profile -> profile.isWhole() && !profile.isRunning() && !profile.isMoney()))) {
             boolean beside = run.stream().anyMatch(at -> marks.contains(at - 1) || marks.contains(at + 1));
             if ((none && run.size() >= 2) || beside) {
                 run.stream()

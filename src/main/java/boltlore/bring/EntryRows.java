@@ -34,7 +34,9 @@ record EntryRows<R>(String file, EntryTable<R> table, List<Fault> faults) {
 
         /** Its name, together with that of its option. */
         String name(What what) {
-            return what == What.VALUE ? cell("option") + FamilySheet.IS + cell("value") : cell(what.name().toLowerCase(Locale.ROOT));
+            return what == What.VALUE
+                    ? cell("option") + FamilySheet.IS + cell("value")
+                    : cell(what.name().toLowerCase(Locale.ROOT));
         }
     }
 
@@ -91,12 +93,17 @@ record EntryRows<R>(String file, EntryTable<R> table, List<Fault> faults) {
         for (Row row : rows) {
             String name = row.name(table.what());
             boolean named = table.fields().stream()
-                    .filter(field -> field.key().equals("option") || field == table.fields().get(0))
+                    .filter(field -> field.key().equals("option") || field.key().equals(table.nameKey()))
                     .noneMatch(field -> row.cell(field.key()).isEmpty());
             if (!named || now.put(name, row) != null) {
                 String found = named ? "'" + name + "' a second time" : "a row without a name";
                 faults.add(new Fault(
-                        file, 0, sheet.name() + '!' + Sheet.address(row.number(), 0), found, "each by its name, once", ""));
+                        file,
+                        0,
+                        sheet.name() + '!' + Sheet.address(row.number(), 0),
+                        found,
+                        "each by its name, once",
+                        ""));
             }
         }
         if (table.what() == What.VALUE) {
@@ -132,14 +139,17 @@ record EntryRows<R>(String file, EntryTable<R> table, List<Fault> faults) {
     /** A position goes with its last line, and a value with its option. */
     private boolean isTakenOut(Row row, Map<String, Row> now) {
         return table.what() == What.LIMIT
-                || table.what() == What.VALUE
-                        && now.values().stream().anyMatch(each -> each.cell("option").equals(row.cell("option")));
+                || (table.what() == What.VALUE
+                        && now.values().stream()
+                                .anyMatch(each -> each.cell("option").equals(row.cell("option"))));
     }
 
     private SortedMap<String, KitEdit.Change> changes(@Nullable Row before, Row now, boolean ofOption) {
         SortedMap<String, KitEdit.Change> changes = new TreeMap<>();
         for (EntryTable.Field<R> field : table.fields()) {
-            boolean asked = !field.key().isEmpty() && field.ofOption() == ofOption && field != table.fields().get(0);
+            boolean asked = !field.key().isEmpty()
+                    && field.ofOption() == ofOption
+                    && !field.key().equals(table.nameKey());
             String from = before == null ? "" : before.cell(field.key());
             if (asked && !field.key().equals("option")) {
                 KitEdit.change(from, now.cell(field.key())).ifPresent(change -> changes.put(field.key(), change));
@@ -164,8 +174,8 @@ record EntryRows<R>(String file, EntryTable<R> table, List<Fault> faults) {
         Map<String, Row> left = optionRows(now, before);
         before.keySet().stream()
                 .filter(name -> !left.containsKey(name))
-                .forEach(name -> edits.add(
-                        new EntryEdit(What.OPTION, "", name, "", new TreeMap<>(), KitEdit.Kind.REMOVED)));
+                .forEach(name ->
+                        edits.add(new EntryEdit(What.OPTION, "", name, "", new TreeMap<>(), KitEdit.Kind.REMOVED)));
     }
 
     /** One row an option: of its rows what is other than before, and its marked value. */
@@ -177,7 +187,9 @@ record EntryRows<R>(String file, EntryTable<R> table, List<Fault> faults) {
             Row option = options.computeIfAbsent(name, any -> new Row(value.number(), new TreeMap<>()));
             for (String key : List.of("asks", "choose")) {
                 String text = value.cell(key);
-                if (!text.isEmpty() && (option.cell(key).isEmpty() || known != null && option.cell(key).equals(known.cell(key)))) {
+                if (!text.isEmpty()
+                        && (option.cell(key).isEmpty()
+                                || (known != null && option.cell(key).equals(known.cell(key))))) {
                     option.cells().put(key, text);
                 }
             }

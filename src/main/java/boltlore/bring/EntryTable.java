@@ -73,7 +73,9 @@ record EntryTable<R>(What what, String title, List<EntryTable.Field<R>> fields, 
     record Value(Option option, OptionValue value) {
 
         private String asked() {
-            return option.group() == null ? option.name().text() : option.group().name().text();
+            return option.group() == null
+                    ? option.name().text()
+                    : option.group().name().text();
         }
 
         private String named() {
@@ -98,7 +100,10 @@ record EntryTable<R>(What what, String title, List<EntryTable.Field<R>> fields, 
                 What.POSITION,
                 "Positions",
                 List.of(
-                        Field.of("position", FamilySheet.POSITION, row -> row.name().text()),
+                        Field.of(
+                                "position",
+                                FamilySheet.POSITION,
+                                row -> row.name().text()),
                         Field.of("says", "Says", row -> row.says().english()),
                         Field.<Position>of("subSystem", "System", Position::subSystem)
                                 .oneOf(catalogue.workshop().subSystems()),
@@ -123,8 +128,7 @@ record EntryTable<R>(What what, String title, List<EntryTable.Field<R>> fields, 
         family.options().stream()
                 .filter(option -> option.scale() == null)
                 .forEach(option -> option.values().stream()
-                        .filter(value ->
-                                option.group() == null || value.value().equals(Option.YES))
+                        .filter(value -> option.group() == null || value.value().equals(Option.YES))
                         .forEach(value -> values.add(new Value(option, value))));
         return new EntryTable<>(
                 What.VALUE,
@@ -137,11 +141,14 @@ record EntryTable<R>(What what, String title, List<EntryTable.Field<R>> fields, 
                         Field.<Value>of("choose", "Answers", row -> row.option().group() == null ? "" : "several")
                                 .onOption()
                                 .oneOf(List.of("one", "several")),
-                        Field.<Value>of("default", "Offered first", row -> row.value()
-                                                .value()
-                                                .equals(row.option().usual())
-                                        ? FamilySheet.MARK
-                                        : "")
+                        Field.<Value>of(
+                                        "default",
+                                        "Offered first",
+                                        row -> row.value()
+                                                        .value()
+                                                        .equals(row.option().usual())
+                                                ? FamilySheet.MARK
+                                                : "")
                                 .onOption()
                                 .oneOf(List.of(FamilySheet.MARK))),
                 values);
@@ -172,6 +179,11 @@ record EntryTable<R>(What what, String title, List<EntryTable.Field<R>> fields, 
 
     private static String words(@Nullable Condition condition, ConditionWords words) {
         return condition == null || condition.isAlways() ? "" : words.of(condition);
+    }
+
+    /** The key of the column that names a row. */
+    String nameKey() {
+        return fields.get(0).key();
     }
 
     PageBuilder page() {

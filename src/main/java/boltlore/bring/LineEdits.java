@@ -110,11 +110,14 @@ public final class LineEdits {
         lines.keySet().stream()
                 .filter(name -> !seen.contains(name))
                 .forEach(name -> edits.add(KitEdit.removed(positionOf.getOrDefault(name, ""), name)));
-        entries.stream().filter(this::isWithoutLine).forEach(entry ->
-                fault(head, FamilySheet.POSITION, "no line of the new position '" + entry.name() + "'", "a line at least"));
-        return faults.isEmpty()
-                ? Outcome.sound(new FamilyEdits(entries, List.copyOf(edits)))
-                : Outcome.faulty(faults);
+        entries.stream()
+                .filter(this::isWithoutLine)
+                .forEach(entry -> fault(
+                        head,
+                        FamilySheet.POSITION,
+                        "no line of the new position '" + entry.name() + "'",
+                        "a line at least"));
+        return faults.isEmpty() ? Outcome.sound(new FamilyEdits(entries, List.copyOf(edits))) : Outcome.faulty(faults);
     }
 
     /** What is new can be named by lines. */
@@ -125,7 +128,8 @@ public final class LineEdits {
         if (entry.what() == EntryEdit.What.POSITION) {
             places.add(entry.name());
         } else if (entry.what() == EntryEdit.What.VALUE && takesSeveral(entry.of(), entries)) {
-            String member = Option.Group.member(new OptionName(entry.of()), entry.name()).text();
+            String member = Option.Group.member(new OptionName(entry.of()), entry.name())
+                    .text();
             offered.put(member, new TreeSet<>(Set.of(Option.YES, Option.NO)));
         } else if (entry.what() == EntryEdit.What.VALUE) {
             offered.computeIfAbsent(entry.of(), any -> new TreeSet<>()).add(entry.name());

@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** How the numbers of a table's columns follow from one another, row by row: products of price and quantity, and sums. */
@@ -20,13 +19,11 @@ final class Relations {
     private static final BigDecimal CENT = new BigDecimal("0.011");
     private static final BigDecimal PERCENT = new BigDecimal("0.002");
 
-    private final Table table;
     private final boolean decimalComma;
     private final List<Sheet.Line> lines;
     private final Map<Integer, Map<Integer, BigDecimal>> numbers = new HashMap<>();
 
     Relations(Table table, boolean decimalComma) {
-        this.table = table;
         this.decimalComma = decimalComma;
         this.lines = table.lines();
         table.columns().forEach(column -> numbers.put(column, numbers(column)));
@@ -120,9 +117,5 @@ final class Relations {
             }
         }
         return runs;
-    }
-
-    IntStream columns() {
-        return table.columns();
     }
 }

@@ -54,8 +54,4 @@ public record Table(
     String address(int row, int column) {
         return sheet.name() + '!' + Sheet.address(row, column);
     }
-
-    boolean isHeaded() {
-        return firstHead < firstRow;
-    }
 }

@@ -18,11 +18,6 @@ public record Consignor(Party at, String adviser) {
         this(new Party("", address, country, "", phone, "", "", ""), adviser);
     }
 
-    /** In lines, without the name. */
-    public List<String> address() {
-        return at.address();
-    }
-
     /** Code (ISO 3166 alpha-2). */
     public String country() {
         return at.country();

@@ -29,37 +29,6 @@ public record CrateType(
         BigDecimal cost,
         BigDecimal packMin) {
 
-    /** Of which nobody says what it costs. */
-    public CrateType(
-            String name,
-            String says,
-            EnvelopeMm inside,
-            EnvelopeMm outside,
-            BigDecimal tareKg,
-            BigDecimal packingKg,
-            BigDecimal mostGrossKg,
-            Wood wood,
-            String woodMark,
-            String unMark,
-            boolean onlyDangerous,
-            boolean stackable) {
-        this(
-                name,
-                says,
-                inside,
-                outside,
-                tareKg,
-                packingKg,
-                mostGrossKg,
-                wood,
-                woodMark,
-                unMark,
-                onlyDangerous,
-                stackable,
-                BigDecimal.ZERO,
-                BigDecimal.ZERO);
-    }
-
     /** What may go in, in kg. */
     public BigDecimal payloadKg() {
         return mostGrossKg.subtract(tareKg).subtract(packingKg);

@@ -18,11 +18,6 @@ public record Donor(
         @Nullable BigDecimal leastFrontPercent,
         @Nullable BigDecimal engineKw) {
 
-    /** Of an engine that nobody has told of. */
-    public Donor(Chassis usual, Map<String, Chassis> eras, @Nullable BigDecimal leastFrontPercent) {
-        this(usual, eras, leastFrontPercent, null);
-    }
-
     public Chassis in(String era) {
         return eras.getOrDefault(era, usual);
     }

@@ -38,51 +38,6 @@ public record JointFacts(
         @Nullable Stages stages,
         @Nullable Wording securedBy) {
 
-    /** Of which nothing else keeps the bolts from coming loose. */
-    public JointFacts(
-            @Nullable PositionName position,
-            String joint,
-            boolean safety,
-            @Nullable BigDecimal clampMm,
-            @Nullable Into into,
-            @Nullable BigDecimal depthMm,
-            @Nullable String thread,
-            @Nullable OwnTorque torque,
-            @Nullable BigDecimal tighteningFactor,
-            @Nullable Slip slip,
-            @Nullable Bearing bearing,
-            @Nullable Stages stages) {
-        this(
-                position,
-                joint,
-                safety,
-                clampMm,
-                into,
-                depthMm,
-                thread,
-                torque,
-                tighteningFactor,
-                slip,
-                bearing,
-                stages,
-                null);
-    }
-
-    /** Tightened in one go. */
-    public JointFacts(
-            @Nullable PositionName position,
-            String joint,
-            boolean safety,
-            @Nullable BigDecimal clampMm,
-            @Nullable Into into,
-            @Nullable BigDecimal depthMm,
-            @Nullable OwnTorque torque,
-            @Nullable BigDecimal tighteningFactor,
-            @Nullable Slip slip,
-            @Nullable Bearing bearing) {
-        this(position, joint, safety, clampMm, into, depthMm, null, torque, tighteningFactor, slip, bearing, null);
-    }
-
     /**
      * Rounds in which all bolts of a joint are tightened.
      *

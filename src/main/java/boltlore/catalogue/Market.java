@@ -13,9 +13,4 @@ public record Market(
         String says,
         List<String> languages,
         Facts facts,
-        @Nullable MassLimit massLimit) {
-
-    public Market(String name, String says, List<String> languages, Facts facts) {
-        this(name, says, languages, facts, null);
-    }
-}
+        @Nullable MassLimit massLimit) {}

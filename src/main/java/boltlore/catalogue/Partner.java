@@ -7,10 +7,4 @@ import boltlore.measure.Party;
  *
  * @param consignee where its kits go, and who pays for them; unknown where nobody has said
  */
-public record Partner(String name, String says, String language, Party consignee) {
-
-    /** One whose address nobody has said. */
-    public Partner(String name, String says, String language) {
-        this(name, says, language, Party.UNKNOWN);
-    }
-}
+public record Partner(String name, String says, String language, Party consignee) {}

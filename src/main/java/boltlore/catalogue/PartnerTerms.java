@@ -19,15 +19,4 @@ public record PartnerTerms(
         BigDecimal discountPercent,
         @Nullable Currency currency,
         @Nullable SalesTax tax,
-        @Nullable DeliveryTerm delivery) {
-
-    /** One with the workshop's own term of delivery. */
-    public PartnerTerms(
-            String partner,
-            @Nullable Profit profit,
-            BigDecimal discountPercent,
-            @Nullable Currency currency,
-            @Nullable SalesTax tax) {
-        this(partner, profit, discountPercent, currency, tax, null);
-    }
-}
+        @Nullable DeliveryTerm delivery) {}

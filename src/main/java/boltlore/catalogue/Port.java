@@ -68,17 +68,6 @@ public record Port(
             @Nullable ThreadName thread,
             @Nullable Way way) {
 
-        /** One that is plugged, pushed or bolted together. */
-        public Joint(
-                Flow flow,
-                Half half,
-                @Nullable BigDecimal boreMm,
-                @Nullable BigDecimal volts,
-                @Nullable BigDecimal amps,
-                @Nullable Integer phases) {
-            this(flow, half, boreMm, volts, amps, phases, null, null);
-        }
-
         private boolean fits(Joint other) {
             return flow == other.flow
                     && half != other.half

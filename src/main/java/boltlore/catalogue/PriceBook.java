@@ -36,40 +36,6 @@ public record PriceBook(
         Map<String, Wording> subSystems,
         SellingTerms selling) {
 
-    /** Of a workshop that says nothing of terms of payment and delivery. */
-    public PriceBook(
-            LabourRates labour,
-            MadeCost madeCost,
-            Lots lots,
-            Overhead overhead,
-            KitWork kitWork,
-            Landing landing,
-            Profit profit,
-            PriceStep step,
-            Map<String, PartnerTerms> partners,
-            Map<String, SalesTax> taxes,
-            List<ExchangeRate> rates,
-            int validDays,
-            List<Wording> excluded,
-            Map<String, Wording> subSystems) {
-        this(
-                labour,
-                madeCost,
-                lots,
-                overhead,
-                kitWork,
-                landing,
-                profit,
-                step,
-                partners,
-                taxes,
-                rates,
-                validDays,
-                excluded,
-                subSystems,
-                SellingTerms.NONE);
-    }
-
     /** The newest rate of that currency, whether or not it still holds; empty where there is none. */
     public Optional<ExchangeRate> newestRate(Currency currency) {
         return rates.stream()

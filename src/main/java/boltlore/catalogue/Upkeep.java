@@ -41,13 +41,7 @@ public record Upkeep(
      * @param serviceOnly whether the old part may still be delivered as a spare
      * @param since the orders that get it, open to the end; for every order where it is {@link Effectivity#ALWAYS}
      */
-    public record Successor(PartNumber part, @Nullable String from, boolean serviceOnly, Effectivity since) {
-
-        /** For every order. */
-        public Successor(PartNumber part, @Nullable String from, boolean serviceOnly) {
-            this(part, from, serviceOnly, Effectivity.ALWAYS);
-        }
-    }
+    public record Successor(PartNumber part, @Nullable String from, boolean serviceOnly, Effectivity since) {}
 
     /** A part that does as well, and why. */
     public record Alternate(PartNumber part, String because) {}

@@ -2,7 +2,6 @@ package boltlore.cli;
 
 import boltlore.book.By;
 import boltlore.book.db.Place;
-import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.TextShape;
 import java.time.Instant;
@@ -79,9 +78,5 @@ final class BookOption {
 
     private Instant now() {
         return clock == null ? Instant.now() : clock;
-    }
-
-    static Fault otherPlace(Place place) {
-        return Fault.of("--book", place.shown(), "another place than that of the book itself", "");
     }
 }

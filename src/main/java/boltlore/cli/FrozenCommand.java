@@ -57,12 +57,6 @@ abstract class FrozenCommand extends BookCommand {
         return frozen(book, read, (reading, kits) -> kits.of(List.of(order)).then(all -> Outcome.sound(all.get(0))));
     }
 
-    /** Prints a list of rows: as JSON, or a line each, and a sentence where there are none. */
-    <R> Outcome<Integer> listed(
-            Screen screen, List<R> rows, Function<R, JsonOut> asJson, Function<R, String> asText, String none) {
-        return listed(screen, new Listing(), rows, asJson, asText, none);
-    }
-
     /** The same, sorted and sifted as it is asked for. */
     <R> Outcome<Integer> listed(
             Screen screen,

@@ -23,16 +23,6 @@ public record DeliveryTerm(Rule rule, String place) {
         public boolean bySeaOnly() {
             return compareTo(FAS) >= 0;
         }
-
-        /** Whether the seller clears for export; under EXW the buyer does. */
-        public boolean sellerExports() {
-            return this != EXW;
-        }
-
-        /** Whether the seller pays carriage to the named place, so that the price holds it. */
-        public boolean carriagePaid() {
-            return !(this == EXW || this == FCA || this == FAS || this == FOB);
-        }
     }
 
     /** 'FCA Ostrevale, Incoterms 2020'. */

@@ -35,14 +35,6 @@ public final class Table implements Block {
     private final Map<String, Integer> rowsByKey;
     private final Set<String> groups = new HashSet<>();
 
-    /**
-     * @param name unique on the page, letters, digits and hyphens, stable: formulas, CSV file names and readers of the
-     *     JSON go by it
-     */
-    public Table(String name, List<Column> columns, List<Row> rows) {
-        this(name, Map.of(), columns, rows);
-    }
-
     /** @param about what sets this table apart from others of its name in the same report: batch 4 */
     public Table(String name, Map<String, String> about, List<Column> columns, List<Row> rows) {
         this(name, about, columns, rows, OnPaper.ROW_BY_ROW);

@@ -62,7 +62,8 @@ class BringFamilyBackTest {
     private static Cell heading(Sheet sheet, String heading) {
         for (Row row : sheet) {
             for (Cell cell : row) {
-                if (cell.getCellType() == CellType.STRING && cell.getStringCellValue().equals(heading)) {
+                if (cell.getCellType() == CellType.STRING
+                        && cell.getStringCellValue().equals(heading)) {
                     return cell;
                 }
             }
@@ -79,7 +80,9 @@ class BringFamilyBackTest {
         return IntStream.rangeClosed(heading(sheet, heading).getRowIndex(), sheet.getLastRowNum())
                 .mapToObj(sheet::getRow)
                 .filter(row -> row != null
-                        && new DataFormatter().formatCellValue(row.getCell(column)).equals(text))
+                        && new DataFormatter()
+                                .formatCellValue(row.getCell(column))
+                                .equals(text))
                 .findFirst()
                 .orElseThrow();
     }
@@ -134,7 +137,8 @@ class BringFamilyBackTest {
             Sheet lines = book.getSheet("Lines");
             Row heads = lines.getRow(heading(lines, "Position").getRowIndex());
             heads.createCell(heads.getLastCellNum()).setCellValue("body = open");
-            cell(book, "Lines", "Line", "frame-lamp-cart-frame-l", "body = open").setCellValue("x");
+            cell(book, "Lines", "Line", "frame-lamp-cart-frame-l", "body = open")
+                    .setCellValue("x");
         });
 
         assertThat(ran.out())
@@ -154,7 +158,9 @@ class BringFamilyBackTest {
 
         assertThat(ran.out()).contains("option paint is new: asks 'Which paint?'; default 'green'");
         assertThat(family().replaceAll("\\s+", " "))
-                .contains("\"option\": \"paint\", \"asks\": \"Which paint?\", \"default\": \"green\", \"values\"", "\"grey\"");
+                .contains(
+                        "\"option\": \"paint\", \"asks\": \"Which paint?\", \"default\": \"green\", \"values\"",
+                        "\"grey\"");
         assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
     }
 

@@ -6,6 +6,7 @@ import boltlore.catalogue.Contained;
 import boltlore.catalogue.Customs;
 import boltlore.catalogue.Document;
 import boltlore.catalogue.Drawing;
+import boltlore.catalogue.Effectivity;
 import boltlore.catalogue.Fixing;
 import boltlore.catalogue.Geometry;
 import boltlore.catalogue.Hole;
@@ -248,7 +249,9 @@ public final class PartSketch {
 
     public PartSketch supersededBy(String part, boolean serviceOnly) {
         return upkept(
-                upkeep.documents(), new Upkeep.Successor(new PartNumber(part), null, serviceOnly), upkeep.alternates());
+                upkeep.documents(),
+                new Upkeep.Successor(new PartNumber(part), null, serviceOnly, Effectivity.ALWAYS),
+                upkeep.alternates());
     }
 
     public PartSketch or(String part) {

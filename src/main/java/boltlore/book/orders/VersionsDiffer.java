@@ -8,7 +8,6 @@ import boltlore.faults.Outcome;
 import boltlore.json.Json;
 import boltlore.json.JsonFile;
 import boltlore.json.JsonOut;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
@@ -93,13 +92,6 @@ public record VersionsDiffer(
         } else {
             flat.put(place, JsonOut.of(json).writtenInLine());
         }
-    }
-
-    /** Of the second over the first, before tax; 0 in different currencies, which only the offers themselves tell. */
-    public BigDecimal netDifference() {
-        return before.offer().currency().equals(after.offer().currency())
-                ? after.offer().net().subtract(before.offer().net())
-                : BigDecimal.ZERO;
     }
 
     public JsonOut.Members json() {

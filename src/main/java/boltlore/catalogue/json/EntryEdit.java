@@ -12,12 +12,7 @@ import java.util.stream.Collectors;
  * @param keys what changes, by the key of the catalogue; conditions as JSON, all else as text, empty where a key goes
  */
 public record EntryEdit(
-        What what,
-        String of,
-        String name,
-        String after,
-        SortedMap<String, KitEdit.Change> keys,
-        KitEdit.Kind kind) {
+        What what, String of, String name, String after, SortedMap<String, KitEdit.Change> keys, KitEdit.Kind kind) {
 
     /** What is edited. */
     public enum What {

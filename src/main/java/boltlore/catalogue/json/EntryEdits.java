@@ -71,7 +71,9 @@ final class EntryEdits {
         for (Json entry : before) {
             String name = name(what, members(entry));
             Optional<EntryEdit> edit = edits.stream()
-                    .filter(each -> each.kind() != KitEdit.Kind.ADDED && is(each, what, of) && each.name().equals(name))
+                    .filter(each -> each.kind() != KitEdit.Kind.ADDED
+                            && is(each, what, of)
+                            && each.name().equals(name))
                     .findFirst();
             edit.ifPresent(done::add);
             if (edit.filter(each -> each.kind() == KitEdit.Kind.REMOVED).isEmpty()) {
@@ -95,7 +97,9 @@ final class EntryEdits {
 
     private void added(What what, String of, String below, List<Json> entries) {
         for (EntryEdit edit : edits) {
-            if (edit.kind() == KitEdit.Kind.ADDED && is(edit, what, of) && edit.after().equals(below)) {
+            if (edit.kind() == KitEdit.Kind.ADDED
+                    && is(edit, what, of)
+                    && edit.after().equals(below)) {
                 done.add(edit);
                 Map<String, Json> entry = new LinkedHashMap<>();
                 entry.put(what.key(), new Json.Text(NOWHERE, edit.name()));

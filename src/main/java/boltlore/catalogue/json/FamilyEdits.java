@@ -23,8 +23,7 @@ public record FamilyEdits(List<EntryEdit> entries, List<KitEdit> lines) {
     /** Each edit in a sentence. */
     public List<String> says() {
         return Stream.concat(
-                        entries.stream().map(EntryEdit::says),
-                        lines.stream().map(KitEdit::says))
+                        entries.stream().map(EntryEdit::says), lines.stream().map(KitEdit::says))
                 .toList();
     }
 
@@ -54,9 +53,14 @@ public record FamilyEdits(List<EntryEdit> entries, List<KitEdit> lines) {
         edited.forEach((path, tree) -> kit.into(tree, tree != trees.get(path), path.contains("/kit/"))
                 .ifPresent(text -> texts.put(path, text)));
         List<Fault> faults = new ArrayList<>();
-        Stream.concat(put.left().stream().map(EntryEdit::says), kit.left().stream().map(KitEdit::says))
+        Stream.concat(
+                        put.left().stream().map(EntryEdit::says),
+                        kit.left().stream().map(KitEdit::says))
                 .forEach(says -> faults.add(Fault.of(
-                        folder.toString(), says, "an entry that stands in the files of its family", "Change it there.")));
+                        folder.toString(),
+                        says,
+                        "an entry that stands in the files of its family",
+                        "Change it there.")));
         return faults.isEmpty() ? Outcome.sound(texts) : Outcome.faulty(faults);
     }
 

@@ -28,11 +28,6 @@ public record SellingPrice(
         @Nullable LocalDate on,
         Quotation.Terms terms) {
 
-    /** Of a price of which no more is known. */
-    public SellingPrice(Currency currency, BigDecimal kit, Map<Extra, BigDecimal> extras) {
-        this(currency, kit, extras, null, Quotation.Terms.NONE);
-    }
-
     /** Of the order's quotation; empty where it has no price. */
     public static Optional<SellingPrice> of(OrderPricing pricing) {
         List<Extra> ordered = pricing.costed().bill().order().extra();

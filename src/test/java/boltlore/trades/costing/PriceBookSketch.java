@@ -14,6 +14,7 @@ import boltlore.catalogue.PartnerTerms;
 import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.PriceStep;
 import boltlore.catalogue.Profit;
+import boltlore.catalogue.SellingTerms;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
@@ -117,7 +118,7 @@ public final class PriceBookSketch {
             String name, String marginPercent, String discountPercent, @Nullable String currency) {
         Currency quoted = currency == null ? null : Currency.getInstance(currency);
         Profit own = Profit.margin(new BigDecimal(marginPercent));
-        partners.put(name, new PartnerTerms(name, own, new BigDecimal(discountPercent), quoted, null));
+        partners.put(name, new PartnerTerms(name, own, new BigDecimal(discountPercent), quoted, null, null));
         return this;
     }
 
@@ -150,6 +151,7 @@ public final class PriceBookSketch {
                 rates,
                 30,
                 excluded,
-                Map.of());
+                Map.of(),
+                SellingTerms.NONE);
     }
 }

@@ -17,6 +17,7 @@ import boltlore.catalogue.Workshop;
 import boltlore.choices.Choices;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
+import boltlore.measure.Party;
 import boltlore.measure.PositionName;
 import boltlore.measure.Wording;
 import boltlore.order.Extra;
@@ -187,7 +188,7 @@ public final class SmallKit {
                 Map.of(),
                 List.of("drive", "battery"),
                 List.of(),
-                Map.of("Valbrune", new Partner("Valbrune", "Partner", "fr")),
+                Map.of("Valbrune", new Partner("Valbrune", "Partner", "fr", Party.UNKNOWN)),
                 Map.of(),
                 Map.of(),
                 Map.of(),

@@ -22,6 +22,7 @@ import boltlore.sketch.PositionSketch;
 import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.ExtraCost;
 import boltlore.trades.costing.Pricing;
+import boltlore.trades.costing.quote.Quotation;
 import boltlore.trades.picking.PickingList;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -182,7 +183,9 @@ public final class ShippedKit {
                 woodMark,
                 "",
                 false,
-                true);
+                true,
+                BigDecimal.ZERO,
+                BigDecimal.ZERO);
     }
 
     private CrateType box() {
@@ -198,7 +201,9 @@ public final class ShippedKit {
                 "",
                 unMark,
                 true,
-                false);
+                false,
+                BigDecimal.ZERO,
+                BigDecimal.ZERO);
     }
 
     public Catalogue catalogue() {
@@ -229,7 +234,7 @@ public final class ShippedKit {
         Map<Extra, BigDecimal> of = new LinkedHashMap<>();
         costed.extras().forEach(each -> of.merge(each.extra(), price(each, factor), BigDecimal::add));
         BigDecimal kit = costed.totals().cost().multiply(factor).setScale(2, RoundingMode.HALF_UP);
-        return new SellingPrice(costed.currency(), kit, of);
+        return new SellingPrice(costed.currency(), kit, of, null, Quotation.Terms.NONE);
     }
 
     private static BigDecimal price(ExtraCost costed, BigDecimal factor) {

@@ -49,7 +49,7 @@ public final class WeighedKit {
                 new BigDecimal(front),
                 new BigDecimal(rear),
                 new BigDecimal(gross));
-        return new Donor(chassis, Map.of(), leastFrontPercent == null ? null : new BigDecimal(leastFrontPercent));
+        return new Donor(chassis, Map.of(), leastFrontPercent == null ? null : new BigDecimal(leastFrontPercent), null);
     }
 
     public WeighedKit donor(@Nullable Donor value) {
