@@ -109,7 +109,7 @@ final class CoatingCommand extends BookGroup {
                         SortedMap<String, List<String>> stops =
                                 KitStops.of(reading, pieces.stream().map(Piece::order));
                         if (!json()) {
-                            stopped(screen, stops);
+                            PickList.stopped(screen, stops);
                         }
                         Outcome<Integer> done = listed(
                                 screen,
@@ -119,18 +119,21 @@ final class CoatingCommand extends BookGroup {
                                 CoatingCommand::says,
                                 "No piece is there.");
                         if (!json()) {
-                            CoatDesk.counts(pieces)
-                                    .forEach((name, counts) -> screen.wrapped(
-                                            0,
-                                            name + ": "
-                                                    + counts.entrySet().stream()
-                                                            .map(each -> each.getValue() + " "
-                                                                    + each.getKey()
-                                                                            .written())
-                                                            .collect(Collectors.joining(", "))));
+                            counted(screen, pieces);
                         }
                         return done;
                     })));
+        }
+
+        private static void counted(Screen screen, List<Piece> pieces) {
+            CoatDesk.counts(pieces)
+                    .forEach((name, counts) -> screen.wrapped(
+                            0,
+                            name + ": "
+                                    + counts.entrySet().stream()
+                                            .map(each -> each.getValue() + " "
+                                                    + each.getKey().written())
+                                            .collect(Collectors.joining(", "))));
         }
 
         private Outcome<List<Coat>> states() {
@@ -150,11 +153,6 @@ final class CoatingCommand extends BookGroup {
                     .map(Outcome::sound)
                     .orElseGet(() -> Outcome.faulty(Fault.of("--state", "'" + typed + "'", all, "")));
         }
-    }
-
-    /** What stops orders of a list, before the list. */
-    static void stopped(Screen screen, SortedMap<String, List<String>> stops) {
-        stops.forEach((order, all) -> all.forEach(stop -> screen.wrapped(0, order + ": " + stop)));
     }
 
     private static JsonOut.Members asJson(Piece piece) {

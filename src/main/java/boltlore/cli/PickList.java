@@ -55,10 +55,15 @@ final class PickList extends FrozenCommand {
                                             .toList();
                                     SortedMap<String, List<String>> stops = KitStops.of(reading, names.stream());
                                     if (!json()) {
-                                        CoatingCommand.stopped(screen, stops);
+                                        stopped(screen, stops);
                                     }
                                     return told(screen, lines, stops, Walk.of(catalogue), by);
                                 })))));
+    }
+
+    /** What stops orders of a list, before the list. */
+    static void stopped(Screen screen, SortedMap<String, List<String>> stops) {
+        stops.forEach((order, all) -> all.forEach(stop -> screen.wrapped(0, order + ": " + stop)));
     }
 
     private Outcome<Optional<RouteRule>> rule() {

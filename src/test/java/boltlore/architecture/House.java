@@ -76,8 +76,8 @@ final class House {
                 trades.costing trades.costing.cost trades.costing.path
             trades.scheduling: catalogue faults findings measure order report report.drawing trades trades.coating
                 trades.costing trades.costing.cost trades.costing.path trades.costing.quote trades.scheduling.finite
-            trades.shipping: bill catalogue choices explanation faults findings measure order report report.drawing resolution
-                trades trades.costing trades.costing.quote trades.picking
+            trades.shipping: bill catalogue choices explanation faults findings measure order report report.drawing
+                resolution trades trades.costing trades.costing.quote trades.picking
             trades.coating.written: csv faults json trades.coating
             trades.costing.sheets: bill catalogue choices explanation faults findings measure order power report
                 report.drawing resolution trades trades.costing trades.costing.cost trades.costing.path
@@ -120,10 +120,10 @@ final class House {
             desk.engineering: answers bill book book.db book.orders catalogue catalogue.json choices desk.frame faults
                 findings json logic measure order proof proof.kinds proof.revision resolution trades
             book.stores: bill book book.db book.orders catalogue faults findings measure netting order trades
-                trades.buying trades.costing.path trades.cutting trades.picking
+                trades.buying trades.coating trades.costing.path trades.cutting trades.picking trades.shipping
             desk.stores: book book.db book.orders book.stores catalogue desk.frame faults json measure netting report
                 trades trades.buying trades.picking
-            desk.office: book book.db book.orders catalogue desk.frame desk.stores faults measure trades
+            desk.office: book book.db book.orders catalogue desk.frame desk.stores faults measure report trades
                 trades.scheduling
             desk.fabrication: book book.db book.orders book.stores catalogue desk.frame faults findings json measure
                 report trades trades.coating trades.coating.written trades.cutting

@@ -119,7 +119,7 @@ class BarsInBookTest {
     void ahead() throws IOException {
         String hanging = "";
         for (JsonNode queued : json("coating", "queue", EARLY)) {
-            hanging = queued.get("finish").asText().equals("grey-satin")
+            hanging = queued.get("finish").asText().equals("green-gloss")
                     ? queued.get("piece").asText()
                     : hanging;
         }

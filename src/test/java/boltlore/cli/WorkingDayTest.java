@@ -368,7 +368,13 @@ class WorkingDayTest {
         };
         assertThat(desk.done(with(count, "999", "--finish", bag.get("finish").asText())))
                 .contains("counted 999: NOT right");
-        desk.done("pick", "pack", FIRST, "--crates", "11", "--mass-kg", "612,5");
+        assertThat(desk.refused("pick", "pack", FIRST, "--crates", "99", "--reason", "so many"))
+                .contains("99 crates")
+                .contains("as planned");
+        assertThat(desk.refused(
+                        "pick", "pack", FIRST, "--crates", "11", "--mass-kg", "0.001", "--reason", "so it says"))
+                .contains("0.001 kg");
+        desk.done("pick", "pack", FIRST, "--crates", "11", "--mass-kg", "612,5", "--reason", "packed otherwise");
         assertThat(desk.refused("order", "move", FIRST, "shipped", "--yes", "--reason", "never mind"))
                 .contains("bags that were counted and do not hold what they should: 999 of");
         desk.done(with(

@@ -325,6 +325,7 @@ class WholeDayInBrowserTest extends InBrowser {
         press("The kit lies in its crates");
         assertThat(page().locator("#crates")).isFocused();
         page().locator("#crates").fill("11");
+        page().locator("#reason").fill("packed otherwise");
         press("The kit lies in its crates");
         done();
         assertThat(page().locator("main")).not().containsText(" fitted, ");

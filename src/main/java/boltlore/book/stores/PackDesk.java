@@ -143,15 +143,15 @@ public final class PackDesk {
         return book.write(
                 by,
                 writing -> PickDesk.owed(writing, kit).then(owed -> {
-                    if (!faults.isEmpty()) {
-                        return Outcome.faulty(faults);
-                    }
                     if (writing.packing().picked(order).isEmpty()) {
                         return Outcome.faulty(Fault.of(
                                 "order " + order,
                                 "a kit whose picking nobody has called complete since it was last changed",
                                 "one that is picked",
                                 "'boltlore pick complete " + order + "' calls it complete."));
+                    }
+                    if (!faults.isEmpty()) {
+                        return Outcome.faulty(faults);
                     }
                     Packed packed = new Packed(order, crates, massKg);
                     writing.add(packed, reason);

@@ -97,25 +97,32 @@ public final class PurchaseDesk {
                                 : String.join(", ", bySupplier.keySet()),
                         "'boltlore stock short' says what is needed when; --until looks further."))
                 .toList();
-        return unknown.isEmpty()
-                ? book.write(by, writing -> place(writing, plan, known, bySupplier, reason))
-                : Outcome.faulty(unknown);
+        return book.write(
+                by,
+                writing -> asPlanned(writing, known)
+                        .then(there -> unknown.isEmpty()
+                                ? place(writing, plan, there, bySupplier, reason)
+                                : Outcome.faulty(unknown)));
+    }
+
+    /** How many purchase orders there are, as the plan was made with. */
+    private static Outcome<Integer> asPlanned(Writing writing, int known) {
+        int there = writing.stock().purchases(true).size();
+        return there == known
+                ? Outcome.sound(there)
+                : Outcome.faulty(Fault.of(
+                        "",
+                        "purchase orders that another desk has placed just now",
+                        "those that the plan was made with",
+                        "Look again at what is short; nothing was placed."));
     }
 
     private Outcome<List<PurchaseStanding>> place(
             Writing writing,
             ShopPlan plan,
-            int known,
+            int there,
             SortedMap<String, List<PurchaseLine>> bySupplier,
             String reason) {
-        int there = writing.stock().purchases(true).size();
-        if (there != known) {
-            return Outcome.faulty(Fault.of(
-                    "",
-                    "purchase orders that another desk has placed just now",
-                    "those that the plan was made with",
-                    "Look again at what is short; nothing was placed."));
-        }
         int next = FIRST + there;
         List<PurchaseStanding> placed = new ArrayList<>();
         for (Map.Entry<String, List<PurchaseLine>> supplier : bySupplier.entrySet()) {

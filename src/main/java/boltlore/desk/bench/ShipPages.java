@@ -20,6 +20,7 @@ import boltlore.desk.frame.Typed;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
+import boltlore.measure.Wording;
 import boltlore.report.Report;
 import boltlore.trades.TradeOption.Given;
 import boltlore.trades.shipping.ShippingTrade;
@@ -85,15 +86,21 @@ public final class ShipPages {
                 : new Answer.Missing(Sentences.missing(page.faults()));
     }
 
-    private static List<Bag> inBags(List<PackDesk.InBag> all, Call call) {
+    private List<Bag> inBags(List<PackDesk.InBag> all, Call call) {
         Map<String, List<Row>> bags = all.stream()
                 .collect(Collectors.groupingBy(
                         PackDesk.InBag::bag,
                         LinkedHashMap::new,
                         Collectors.mapping(one -> row(one, call), Collectors.toList())));
         return bags.entrySet().stream()
-                .map(bag -> new Bag(bag.getKey(), bag.getValue()))
+                .map(bag -> new Bag(says(bag.getKey()), bag.getValue()))
                 .toList();
+    }
+
+    /** As people call it; of what is packed loose, its stage. */
+    private String says(String bag) {
+        Wording says = workshop.bench().catalogue().workshop().bags().get(bag);
+        return says == null ? workshop.bench().catalogue().workshop().stageSays(bag, "en") : says.english();
     }
 
     private static Row row(PackDesk.InBag one, Call call) {

@@ -79,13 +79,18 @@ public final class CoatPages {
                 new Pieces(Told.of(reading, call), KitStops.lines(reading, orders), order, all, finishes, steps()));
     }
 
-    /** What it looks like, and which powder it is or who puts it on: what hangs together has one of them. */
+    /** Which powder it is, or who puts it on: what hangs together has one of them. */
     private String putOn(String name) {
         Finish finish = workshop.bench().catalogue().finishes().get(name);
         if (finish == null) {
             return "";
         }
-        return finish.says().english() + "; " + by(finish);
+        return by(finish);
+    }
+
+    private String says(String name) {
+        Finish finish = workshop.bench().catalogue().finishes().get(name);
+        return finish == null ? name : finish.says().english();
     }
 
     private static String by(Finish finish) {
@@ -103,7 +108,7 @@ public final class CoatPages {
                 .collect(Collectors.groupingBy(
                         Piece::finish, LinkedHashMap::new, Collectors.mapping(CoatPages::row, Collectors.toList())));
         return byFinish.entrySet().stream()
-                .map(each -> new OfFinish(each.getKey(), putOn(each.getKey()), each.getValue()))
+                .map(each -> new OfFinish(each.getKey(), says(each.getKey()), putOn(each.getKey()), each.getValue()))
                 .toList();
     }
 
@@ -233,7 +238,7 @@ public final class CoatPages {
      *
      * @param putOn its powder, or the coater that it goes out to
      */
-    public record OfFinish(String finish, String putOn, List<Row> rows) {}
+    public record OfFinish(String finish, String says, String putOn, List<Row> rows) {}
 
     /**
      * One piece.

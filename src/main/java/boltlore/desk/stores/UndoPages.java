@@ -43,7 +43,7 @@ public final class UndoPages {
         return workshop.book()
                 .read(reading -> PickPages.shown(kits.of(reading, order, call.today())
                         .then(kit -> Outcome.sound(Answer.page(
-                                "Change " + call.path("number") + " of " + order + ": what was done in vain",
+                                "Change " + call.path("number") + " of " + order + ": what is to be undone",
                                 "stores/undo.jte",
                                 undo(reading, call, ChangeWork.of(reading, kit)))))));
     }
