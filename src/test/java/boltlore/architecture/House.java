@@ -123,7 +123,7 @@ final class House {
                 trades.buying trades.costing.path trades.cutting trades.picking
             desk.stores: book book.db book.orders book.stores catalogue desk.frame faults json measure netting report
                 trades trades.buying trades.picking
-            desk.office: book book.db book.orders catalogue desk.frame desk.stores faults measure trades
+            desk.office: book book.db book.orders catalogue desk.frame desk.stores faults measure report trades
                 trades.scheduling
             desk.fabrication: book book.db book.orders book.stores catalogue desk.frame faults findings json measure
                 report trades trades.coating trades.coating.written trades.cutting

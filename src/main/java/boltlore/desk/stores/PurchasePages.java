@@ -2,8 +2,6 @@ package boltlore.desk.stores;
 
 import boltlore.book.PurchaseStanding;
 import boltlore.book.PurchaseStanding.LineStanding;
-import boltlore.book.db.Reading;
-import boltlore.book.orders.KitsAtHand;
 import boltlore.book.stores.PurchaseDesk;
 import boltlore.desk.frame.Acting;
 import boltlore.desk.frame.Answer;
@@ -33,13 +31,13 @@ public final class PurchasePages {
     private static final int DAYS_AHEAD = 7;
 
     private final Workshop workshop;
-    private final KitsAtHand kits;
+    private final ShortPages lacking;
     private final DeliveryPages deliveries;
 
-    PurchasePages(Workshop workshop, KitsAtHand kits) {
+    PurchasePages(Workshop workshop, ShortPages lacking) {
         this.workshop = workshop;
-        this.kits = kits;
-        this.deliveries = new DeliveryPages(workshop, kits);
+        this.lacking = lacking;
+        this.deliveries = new DeliveryPages(workshop, lacking);
     }
 
     void open(Doors doors) {
@@ -59,25 +57,33 @@ public final class PurchasePages {
                 : typed.day("until", "To be ordered by", call.today());
         boolean all = call.said("all").equals("yes");
         return workshop.book().read(reading -> {
-            Outcome<List<Supplier>> toOrder = typed.sound().then(ok -> suppliers(reading, call.today(), until));
+            ShortPages.Lately lately = lacking.lately(reading, call.today());
+            Outcome<List<Supplier>> toOrder = typed.sound().then(ok -> suppliers(lately, until));
             List<Supplier> suppliers =
                     toOrder instanceof Outcome.Sound<List<Supplier>> sound ? sound.value() : List.of();
             List<Row> rows = reading.stock().purchases(all).stream()
                     .map(purchase -> row(purchase, call.today()))
                     .toList();
-            int known = reading.stock().purchases(true).size();
+            int known = reading.stock().purchaseCount();
             return Acting.refused(
                     Answer.page(
                             "Purchase orders",
                             "stores/purchases.jte",
-                            new Purchases(Told.of(reading, call), rows, all, suppliers, until.toString(), known)),
+                            new Purchases(
+                                    Told.of(reading, call),
+                                    lately.note(),
+                                    rows,
+                                    all,
+                                    suppliers,
+                                    until.toString(),
+                                    known)),
                     toOrder.faults());
         });
     }
 
     /** What must be ordered of each supplier by a day. */
-    private Outcome<List<Supplier>> suppliers(Reading reading, LocalDate today, LocalDate until) {
-        return ShortPages.plan(reading, kits, workshop, today).then(plan -> {
+    private static Outcome<List<Supplier>> suppliers(ShortPages.Lately lately, LocalDate until) {
+        return lately.plan().then(plan -> {
             Map<String, List<PurchaseLine>> bySupplier = plan.stream()
                     .flatMap(each -> each.purchases().stream())
                     .filter(line ->
@@ -128,7 +134,7 @@ public final class PurchasePages {
                 by -> typed.sound()
                         .then(ok -> workshop.book().read(reading -> {
                             reading.notDone(by.once());
-                            return ShortPages.plan(reading, kits, workshop, call.today());
+                            return lacking.now(reading, call.today());
                         }))
                         .then(plan -> plan.isEmpty()
                                 ? Outcome.faulty(Fault.of("", "no order that is owed", "at least one", ""))
@@ -239,10 +245,17 @@ public final class PurchasePages {
     /**
      * Purchase orders, and what should become some.
      *
+     * @param note that they are as they were lately
      * @param known how many there are of all, so that two desks do not buy the same
      */
     public record Purchases(
-            List<String> told, List<Row> rows, boolean all, List<Supplier> toOrder, String until, int known) {}
+            List<String> told,
+            List<String> note,
+            List<Row> rows,
+            boolean all,
+            List<Supplier> toOrder,
+            String until,
+            int known) {}
 
     /** A purchase order in a list. */
     public record Row(
