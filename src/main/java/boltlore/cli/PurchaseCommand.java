@@ -79,7 +79,7 @@ final class PurchaseCommand extends BookGroup {
         Outcome<Integer> answer(Screen screen, Place place) {
             HeadStart.forKits();
             return reason().then(why -> by().then(by -> inStores(place, (book, catalogue) -> {
-                int known = book.read(reading -> reading.stock().purchases(true).size());
+                int known = book.read(reading -> reading.stock().purchaseCount());
                 LocalDate last = until == null ? today().plusDays(DAYS_AHEAD) : until;
                 return StockShort.plan(this, book, catalogue, null, (reading, plan) -> plan)
                         .then(plan -> new PurchaseDesk(book, by).place(plan, known, suppliers, last, why))

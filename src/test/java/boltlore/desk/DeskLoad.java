@@ -8,8 +8,10 @@ import boltlore.desk.frame.Access;
 import boltlore.desk.frame.Server;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
+import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.lang.management.ManagementFactory;
 import java.net.CookieManager;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -39,6 +41,7 @@ public final class DeskLoad {
 
     private static final int PART = 5000;
     private static final int OWED = 2000;
+    private static final int QUIET = 10;
     private static final Pattern FIELD = Pattern.compile("name=\"(token|once|seen|option)\" value=\"([^\"]*)\"");
     private static final Pattern VALUE =
             Pattern.compile("class=\"answer\" type=\"submit\" name=\"value\" value=\"([^\"]*)\"");
@@ -69,6 +72,7 @@ public final class DeskLoad {
                 DeskLoad load = new DeskLoad(server.address(), Integer.parseInt(words[2]), Integer.parseInt(words[3]));
                 load.run(Integer.parseInt(words[1]));
                 load.print();
+                quiet(server.address());
             }
         }
         Runtime runtime = Runtime.getRuntime();
@@ -144,22 +148,47 @@ public final class DeskLoad {
         return form.toString();
     }
 
+    /** Pages that are looked at, by their kind. */
+    private static Map<String, String> looks(int part) {
+        return Map.ofEntries(
+                Map.entry("sales, orders", "/sales"),
+                Map.entry("stores, today", "/stores"),
+                Map.entry("stores, where", "/stores/where?word=SC-" + part),
+                Map.entry("stores, pick", "/stores/pick?order=BL-1001"),
+                Map.entry("stores, short", "/stores/short"),
+                Map.entry("stores, purchases", "/stores/purchases"),
+                Map.entry("stores, made here", "/stores/made"),
+                Map.entry("fabrication, today", "/fabrication"),
+                Map.entry("bench, today", "/bench"),
+                Map.entry("bench, test", "/bench/test/BL-1001"),
+                Map.entry("engineering, recall", "/engineering/recall?lot=L-" + part + "-3"),
+                Map.entry("office, load", "/office/load"),
+                Map.entry("office, morning", "/office"));
+    }
+
     private void look(HttpClient client, Random random) throws InterruptedException {
-        int part = random.nextInt(PART);
-        switch (random.nextInt(13)) {
-            case 0 -> get(client, "sales, orders", "/sales");
-            case 1 -> get(client, "stores, today", "/stores");
-            case 2 -> get(client, "stores, where", "/stores/where?word=SC-" + part);
-            case 3 -> get(client, "stores, pick", "/stores/pick?order=BL-1001");
-            case 4 -> get(client, "fabrication, today", "/fabrication");
-            case 5 -> get(client, "bench, today", "/bench");
-            case 6 -> get(client, "bench, test", "/bench/test/BL-1001");
-            case 7 -> get(client, "engineering, recall", "/engineering/recall?lot=L-" + part + "-3");
-            case 8 -> get(client, "stores, short", "/stores/short");
-            case 9 -> get(client, "stores, purchases", "/stores/purchases");
-            case 10 -> get(client, "stores, made here", "/stores/made");
-            case 11 -> get(client, "office, load", "/office/load");
-            default -> get(client, "office, morning", "/office");
+        List<Map.Entry<String, String>> looks = List.copyOf(new TreeMap<>(looks(random.nextInt(PART))).entrySet());
+        Map.Entry<String, String> page = looks.get(random.nextInt(looks.size()));
+        get(client, page.getKey(), page.getValue());
+    }
+
+    /** Processor time of each kind of page, one after the other, which other work on the machine does not change. */
+    private static void quiet(URI desk) throws IOException, InterruptedException {
+        HttpClient client =
+                HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
+        OperatingSystemMXBean machine = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
+        System.out.printf(Locale.ROOT, "%-24s %18s %10s%n", "page", "processor, ms", "kB");
+        for (Map.Entry<String, String> page : new TreeMap<>(looks(1)).entrySet()) {
+            HttpRequest request =
+                    HttpRequest.newBuilder(desk.resolve(page.getValue())).build();
+            client.send(request, BodyHandlers.ofString());
+            long before = machine.getProcessCpuTime();
+            int bytes = 0;
+            for (int i = 0; i < QUIET; i++) {
+                bytes = client.send(request, BodyHandlers.ofByteArray()).body().length;
+            }
+            double each = (machine.getProcessCpuTime() - before) / 1e6 / QUIET;
+            System.out.printf(Locale.ROOT, "%-24s %18.1f %10.1f%n", page.getKey(), each, bytes / 1000.0);
         }
     }
 

@@ -9,6 +9,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
@@ -46,15 +47,6 @@ public final class Journal {
                 .list();
     }
 
-    /** Those of a kind that were made at an instant or later, the first one first. */
-    public List<Entry> since(Instant from, String kind) {
-        return handle.createQuery("select * from journal where kind = ? and at >= ? order by number")
-                .bind(0, kind)
-                .bind(1, Entry.written(from))
-                .map((row, context) -> entry(row))
-                .list();
-    }
-
     /** Those after a number, at most so many. */
     public List<Entry> after(long number, int most) {
         return handle.createQuery("select * from journal where number > ? order by number limit ?")
@@ -62,6 +54,16 @@ public final class Journal {
                 .bind(1, most)
                 .map((row, context) -> entry(row))
                 .list();
+    }
+
+    /** Of which kinds the entries after a number are; of very many only the first ones are looked at. */
+    public Set<String> kindsAfter(long number) {
+        return handle.createQuery("select distinct kind from (select kind from journal where number > ?"
+                        + " order by number limit ?) as some")
+                .bind(0, number)
+                .bind(1, AT_ONCE)
+                .mapTo(String.class)
+                .set();
     }
 
     /** How many entries somebody has made. */

@@ -12,10 +12,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 
 /** What orders have not got yet, and what all of them together lack. Quantities are in each part's unit. */
@@ -129,46 +127,6 @@ public final class Needs {
     }
 
     /**
-     * What all orders together have still to get of an item on a day.
-     *
-     * @param quantity in the part's unit
-     */
-    public record OfDay(String part, String finish, LocalDate day, BigDecimal quantity) {
-
-        private static final String BREAK = "\n";
-
-        /** Names it, for {@link Needs#behind}. */
-        public String key() {
-            return part + BREAK + finish + BREAK + day;
-        }
-    }
-
-    /** What all orders together have still to get, by part, finish and day. */
-    public List<OfDay> byDay() {
-        return handle.createQuery("select part, finish, day, sum(micro) from open_need group by part, finish, day"
-                        + " order by part, finish, day")
-                .map((row, context) -> new OfDay(
-                        row.getString(1),
-                        row.getString(2),
-                        LocalDate.ofEpochDay(row.getLong(3)),
-                        whole(row.getLong(4))))
-                .list();
-    }
-
-    /** Which orders ask for what a key of {@link OfDay} names, each for how much. */
-    public SortedMap<String, BigDecimal> behind(String key) {
-        String[] item = key.split(OfDay.BREAK, -1);
-        SortedMap<String, BigDecimal> orders = new TreeMap<>();
-        handle.createQuery("select order_name, micro from open_need where part = ? and finish = ? and day = ?")
-                .bind(0, item[0])
-                .bind(1, item[1])
-                .bind(2, day(LocalDate.parse(item[2])))
-                .map((row, context) -> orders.put(row.getString(1), whole(row.getLong(2))))
-                .list();
-        return orders;
-    }
-
-    /**
      * An order that is owed.
      *
      * @param due the day that was agreed, else the first one that was quoted
@@ -206,43 +164,6 @@ public final class Needs {
         return quoted == null ? LocalDate.EPOCH : LocalDate.parse(quoted).plusDays(row.getInt("lead_days"));
     }
 
-    /**
-     * An order that asks for each item, by item: that of the last day.
-     *
-     * @param kit hash of its lines, or empty
-     */
-    public record Asker(String part, String finish, String order, String kit) {}
-
-    /** Of each item that is asked for the order that asks for it last. */
-    public List<Asker> askedLast() {
-        return handle.createQuery("select i.part, i.finish, o.name, o.resolved from (select p.part, p.finish,"
-                        + " (select n.order_name from open_need n where n.part = p.part and n.finish = p.finish"
-                        + " order by n.day desc, n.order_name desc limit 1) as asking from part_need p where p.micro > 0) i"
-                        + " join customer_order o on o.name = i.asking order by o.name, i.part, i.finish")
-                .map((row, context) ->
-                        new Asker(row.getString(1), row.getString(2), row.getString(3), row.getString(4)))
-                .list();
-    }
-
-    /** Keys of {@link OfDay} behind which that order stands. */
-    public Set<String> keys(String order) {
-        return of(order).stream()
-                .map(need -> new OfDay(need.part(), need.finish(), need.day(), need.quantity()).key())
-                .collect(Collectors.toSet());
-    }
-
-    /** Which orders ask for what each key of {@link OfDay} names: all of {@link #behind} at once. */
-    public Map<String, SortedMap<String, BigDecimal>> behindAll() {
-        Map<String, SortedMap<String, BigDecimal>> all = new HashMap<>();
-        handle.createQuery("select * from open_need")
-                .map((row, context) -> open(row))
-                .forEach(need -> all.computeIfAbsent(
-                                new OfDay(need.part(), need.finish(), need.day(), need.quantity()).key(),
-                                any -> new TreeMap<>())
-                        .put(need.order(), need.quantity()));
-        return all;
-    }
-
     /** All that the kit of an order asks for, whatever it has got. */
     public List<Open> whole(Owed owed) {
         return handle.createQuery("select n.* from kit_need n join customer_order o on o.needs = n.needs"
@@ -257,6 +178,31 @@ public final class Needs {
                 .list();
     }
 
+    /**
+     * Who has still to get a part.
+     *
+     * @param first some of them, by the earliest day
+     * @param all how many there are
+     */
+    public record Askers(List<String> first, int all) {}
+
+    /** Who has still to get that part in that finish; at most so many by name. */
+    public Askers askers(String part, String finish, int most) {
+        List<String> first = handle.createQuery("select order_name from open_need where part = ? and finish = ?"
+                        + " group by order_name order by min(day), order_name limit ?")
+                .bind(0, part)
+                .bind(1, finish)
+                .bind(2, most)
+                .mapTo(String.class)
+                .list();
+        int all = handle.createQuery("select count(distinct order_name) from open_need where part = ? and finish = ?")
+                .bind(0, part)
+                .bind(1, finish)
+                .mapTo(Integer.class)
+                .one();
+        return new Askers(first, all);
+    }
+
     /** What is still to be sent after kits that have been shipped: parts that were short then, and service parts. */
     public List<Open> afterShipping() {
         return handle.createQuery("select n.* from open_need n join customer_order o on o.name = n.order_name"
@@ -265,7 +211,7 @@ public final class Needs {
                 .list();
     }
 
-    private static Open open(ResultSet row) throws SQLException {
+    static Open open(ResultSet row) throws SQLException {
         return new Open(
                 row.getString("order_name"),
                 row.getString("part"),

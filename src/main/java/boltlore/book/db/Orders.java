@@ -1,15 +1,18 @@
 package boltlore.book.db;
 
+import boltlore.book.Entry;
 import boltlore.book.Frozen;
 import boltlore.book.KitLine;
 import boltlore.book.KitLines;
 import boltlore.book.Offer;
+import boltlore.book.OrderHappening;
 import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
 import boltlore.book.QuotedVersion;
 import java.math.BigDecimal;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -92,6 +95,32 @@ public final class Orders {
                 .map((row, context) -> choices.put(row.getString(1), row.getString(2)))
                 .list();
         return choices;
+    }
+
+    /**
+     * An order as it was confirmed.
+     *
+     * @param net price before tax, in the currency of its quotation
+     * @param cost content that was kept with the quotation, as are the figures
+     */
+    public record Confirmed(String order, String family, BigDecimal net, byte[] cost, byte[] figures) {}
+
+    /** Orders that were confirmed at an instant or later, by their entries; one that was given up since too. */
+    public List<Confirmed> confirmedSince(Instant from) {
+        return handle.createQuery("select o.name, o.family, q.net, c.bytes, f.bytes from journal j"
+                        + " join customer_order o on o.name = j.name"
+                        + " join quotation q on q.order_name = o.name and q.version = o.confirmed"
+                        + " join content c on c.hash = q.cost join content f on f.hash = q.figures"
+                        + " where j.kind = ? and j.at >= ? order by j.number")
+                .bind(0, OrderHappening.Ordered.KIND)
+                .bind(1, Entry.written(from))
+                .map((row, context) -> new Confirmed(
+                        row.getString(1),
+                        row.getString(2),
+                        new BigDecimal(row.getString(3)),
+                        Contents.unpacked(row.getBytes(4)),
+                        Contents.unpacked(row.getBytes(5))))
+                .list();
     }
 
     /** Hash of the catalogue that was quoted from last. */

@@ -35,6 +35,10 @@ public class Reading {
         return new Needs(handle);
     }
 
+    public DayNeeds dayNeeds() {
+        return new DayNeeds(handle);
+    }
+
     public Packing packing() {
         return new Packing(handle);
     }

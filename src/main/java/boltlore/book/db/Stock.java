@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -112,42 +113,58 @@ public final class Stock {
 
     /** Purchase orders of which something is still to come, by supplier; all of them where closed ones are asked for too. */
     public List<PurchaseStanding> purchases(boolean closedToo) {
-        String where = closedToo ? "" : " where state = 'open'";
-        return handle.createQuery("select * from purchase" + where + " order by supplier, purchase")
-                .map((row, context) -> purchase(row))
+        String where = closedToo ? "" : " where p.state = 'open'";
+        Map<String, List<LineStanding>> lines = new HashMap<>();
+        handle.createQuery("select l.* from purchase_line l join purchase p on p.purchase = l.purchase" + where
+                        + " order by l.purchase, l.line")
+                .map((row, context) -> lines.computeIfAbsent(row.getString("purchase"), any -> new ArrayList<>())
+                        .add(line(row)))
                 .list();
+        return handle.createQuery("select * from purchase p" + where + " order by p.supplier, p.purchase")
+                .map((row, context) -> purchase(row, lines.getOrDefault(row.getString("purchase"), List.of())))
+                .list();
+    }
+
+    /** How many purchase orders there are, closed ones too. */
+    public int purchaseCount() {
+        return handle.createQuery("select count(*) from purchase")
+                .mapTo(Integer.class)
+                .one();
     }
 
     public Optional<PurchaseStanding> purchase(String number) {
         return handle.createQuery("select * from purchase where purchase = ?")
                 .bind(0, number)
-                .map((row, context) -> purchase(row))
+                .map((row, context) -> purchase(row, lines(number)))
                 .findOne();
     }
 
-    private PurchaseStanding purchase(ResultSet row) throws SQLException {
-        String number = row.getString("purchase");
+    private static PurchaseStanding purchase(ResultSet row, List<LineStanding> lines) throws SQLException {
         return new PurchaseStanding(
-                number,
+                row.getString("purchase"),
                 row.getString("supplier"),
                 row.getString("currency"),
                 LocalDate.parse(row.getString("placed_on")),
                 row.getString("state").equals("open"),
-                lines(number));
+                List.copyOf(lines));
     }
 
     private List<LineStanding> lines(String purchase) {
         return handle.createQuery("select * from purchase_line where purchase = ? order by line")
                 .bind(0, purchase)
-                .map((row, context) -> new LineStanding(
-                        row.getString("part"),
-                        row.getString("order_code"),
-                        new BigDecimal(row.getString("quantity")),
-                        row.getString("unit"),
-                        new BigDecimal(row.getString("unit_cost")),
-                        LocalDate.parse(row.getString("due")),
-                        new BigDecimal(row.getString("received"))))
+                .map((row, context) -> line(row))
                 .list();
+    }
+
+    private static LineStanding line(ResultSet row) throws SQLException {
+        return new LineStanding(
+                row.getString("part"),
+                row.getString("order_code"),
+                new BigDecimal(row.getString("quantity")),
+                row.getString("unit"),
+                new BigDecimal(row.getString("unit_cost")),
+                LocalDate.parse(row.getString("due")),
+                new BigDecimal(row.getString("received")));
     }
 
     /** What is short of an order, as it was told when it was picked: by part and finish. */

@@ -1,7 +1,6 @@
 package boltlore.book.orders;
 
 import boltlore.book.OrderStanding;
-import boltlore.book.OrderState;
 import boltlore.book.db.Reading;
 import boltlore.faults.Outcome;
 import boltlore.trades.KitInWork;
@@ -20,7 +19,6 @@ import org.jspecify.annotations.Nullable;
 public final class KitsAtHand {
 
     private static final int MOST_KITS = 64;
-    private static final int MOST_ORDERS = 100_000;
 
     private final Bench present;
     private final Map<Key, KitInWork> kits = new LinkedHashMap<>(MOST_KITS, 0.75f, true) {
@@ -50,10 +48,9 @@ public final class KitsAtHand {
                 .then(standings -> standing(reading, standings, today));
     }
 
-    /** Of all orders that the workshop owes, by when they are due. */
-    public Outcome<List<KitInWork>> owed(Reading reading, LocalDate today) {
-        List<OrderState> owed = OrderState.ALL.stream().filter(OrderState::owed).toList();
-        return standing(reading, reading.orders().in(owed, MOST_ORDERS), today);
+    /** Of these orders, in their order; all of so many as are kept at hand are resolved once. */
+    public Outcome<List<KitInWork>> ofAll(Reading reading, List<OrderStanding> orders, LocalDate today) {
+        return standing(reading, orders, today);
     }
 
     private Outcome<List<KitInWork>> standing(Reading reading, List<OrderStanding> orders, LocalDate today) {

@@ -1,9 +1,6 @@
 package boltlore.book.orders;
 
-import boltlore.book.Entry;
-import boltlore.book.OrderHappening;
-import boltlore.book.OrderStanding;
-import boltlore.book.QuotedVersion;
+import boltlore.book.db.Orders;
 import boltlore.book.db.Reading;
 import boltlore.faults.Outcome;
 import boltlore.json.Faults;
@@ -16,7 +13,6 @@ import java.math.RoundingMode;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -57,27 +53,17 @@ public final class Margins {
     /** By family, then by currency; of a kit that was given up since too, for it was ordered. */
     public static List<Margin> since(Reading reading, Instant from) {
         SortedMap<String, Margin> byFamily = new TreeMap<>();
-        for (Entry entry : reading.journal().since(from, OrderHappening.Ordered.KIND)) {
-            reading.orders()
-                    .find(entry.subject().name())
-                    .flatMap(order -> margin(reading, order))
-                    .ifPresent(one -> byFamily.merge(one.family() + " " + one.currency(), one, Margin::and));
-        }
+        reading.orders().confirmedSince(from).stream()
+                .map(Margins::margin)
+                .forEach(one -> byFamily.merge(one.family() + " " + one.currency(), one, Margin::and));
         return new ArrayList<>(byFamily.values());
     }
 
-    private static Optional<Margin> margin(Reading reading, OrderStanding order) {
-        return reading.orders().quotations(order.name()).stream()
-                .filter(version -> version.version() == order.confirmed())
-                .findFirst()
-                .map(version -> margin(reading, order, version));
-    }
-
-    private static Margin margin(Reading reading, OrderStanding order, QuotedVersion version) {
+    private static Margin margin(Orders.Confirmed order) {
         Faults faults = new Faults();
-        ObjectReader cost = reader(reading, version.stands().cost(), faults);
-        ObjectReader figures = reader(reading, version.stands().figures(), faults);
-        BigDecimal net = version.offer().net();
+        ObjectReader cost = reader(order.order(), order.cost(), faults);
+        ObjectReader figures = reader(order.order(), order.figures(), faults);
+        BigDecimal net = order.net();
         BigDecimal home = figures.has("rate")
                 ? net.divide(figures.decimal("rate", Range.POSITIVE), 2, RoundingMode.HALF_UP)
                 : net;
@@ -86,13 +72,13 @@ public final class Margins {
         if (faults.orElse(margin) instanceof Outcome.Sound<Margin> sound) {
             return sound.value();
         }
-        throw new IllegalStateException("No figures of " + order.name() + " version " + version.version());
+        throw new IllegalStateException("No figures of " + order.order());
     }
 
-    private static ObjectReader reader(Reading reading, String hash, Faults faults) {
-        if (JsonFile.parse(hash, reading.contents().of(hash)) instanceof Outcome.Sound<Json> sound) {
+    private static ObjectReader reader(String order, byte[] content, Faults faults) {
+        if (JsonFile.parse(order, content) instanceof Outcome.Sound<Json> sound) {
             return ObjectReader.of(sound.value(), faults);
         }
-        throw new IllegalStateException("No object: " + hash);
+        throw new IllegalStateException("No object of " + order);
     }
 }

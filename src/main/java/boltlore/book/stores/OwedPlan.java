@@ -5,7 +5,7 @@ import boltlore.book.OrderHappening.Drafted;
 import boltlore.book.OrderHappening.Quoted;
 import boltlore.book.OrderState;
 import boltlore.book.PersonHappening;
-import boltlore.book.db.Needs;
+import boltlore.book.db.DayNeeds;
 import boltlore.book.db.Reading;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
@@ -59,7 +59,7 @@ public final class OwedPlan {
      */
     public static Outcome<Optional<ShopPlan>> of(
             Reading reading, Catalogue today, LocalDate on, Function<List<String>, Outcome<List<KitInWork>>> kits) {
-        List<Demand> demands = reading.needs().byDay().stream()
+        List<Demand> demands = reading.dayNeeds().byDay().stream()
                 .map(need -> new Demand(
                         PurchaseDesk.item(need.part(), need.finish()),
                         Math.toIntExact(need.day().toEpochDay()),
@@ -75,7 +75,7 @@ public final class OwedPlan {
 
     private Outcome<Optional<ShopPlan>> plan(
             List<Demand> demands, LocalDate on, Function<List<String>, Outcome<List<KitInWork>>> kits) {
-        reading.needs().askedLast().forEach(this::describe);
+        reading.dayNeeds().askedLast().forEach(this::describe);
         List<String> old = gone.values().stream().distinct().toList();
         return (old.isEmpty() ? Outcome.<List<KitInWork>>sound(List.of()) : kits.apply(old)).then(frozen -> {
             Map<PartNumber, Part> parts = new HashMap<>();
@@ -97,7 +97,7 @@ public final class OwedPlan {
                         !owed.order().due().isEmpty(),
                         owed.lines()))
                 .toList();
-        Map<String, SortedMap<String, BigDecimal>> behind = reading.needs().behindAll();
+        Map<String, SortedMap<String, BigDecimal>> behind = reading.dayNeeds().behindAll();
         return plan.telling(orders, key -> behind.getOrDefault(key, Collections.emptySortedMap()));
     }
 
@@ -120,7 +120,7 @@ public final class OwedPlan {
     }
 
     /** What the item is made of, as it stands in the kit that asks for it last; one that is in no kit is as it is today. */
-    private void describe(Needs.Asker asker) {
+    private void describe(DayNeeds.Asker asker) {
         StockItem item = PurchaseDesk.item(asker.part(), asker.finish());
         if (!madeOf.containsKey(item) && !asker.kit().isEmpty()) {
             roots(reading.orders().lines(asker.kit())).forEach(root -> take(root, asker.order()));

@@ -107,7 +107,7 @@ public final class PurchaseDesk {
 
     /** How many purchase orders there are, as the plan was made with. */
     private static Outcome<Integer> asPlanned(Writing writing, int known) {
-        int there = writing.stock().purchases(true).size();
+        int there = writing.stock().purchaseCount();
         return there == known
                 ? Outcome.sound(there)
                 : Outcome.faulty(Fault.of(
@@ -212,12 +212,23 @@ public final class PurchaseDesk {
     }
 
     private static void bought(Writing writing, ShopPlan plan, PurchaseLine line) {
-        plan.askedBy(line.receipt())
-                .outside()
-                .forEach((order, quantity) -> writing.add(
+        plan.telling(plan.orders(), key -> behind(writing, key)).askedBy(line.receipt()).outside().entrySet().stream()
+                .filter(asked -> !asked.getKey().isEmpty())
+                .forEach(asked -> writing.add(
                         new Worked(
-                                order, line.part().number().text(), line.part().revision(), "", "bought", quantity),
+                                asked.getKey(),
+                                line.part().number().text(),
+                                line.part().revision(),
+                                "",
+                                "bought",
+                                asked.getValue()),
                         ""));
+    }
+
+    /** As it is when the order is placed; where nobody asks any more it is bought for nobody. */
+    private static SortedMap<String, BigDecimal> behind(Reading reading, String key) {
+        SortedMap<String, BigDecimal> orders = reading.dayNeeds().behind(key);
+        return orders.isEmpty() ? new TreeMap<>(Map.of("", BigDecimal.ONE)) : orders;
     }
 
     /** Notes the day that a supplier has named. */

@@ -16,6 +16,7 @@ import boltlore.desk.frame.OrderRow;
 import boltlore.desk.frame.Role;
 import boltlore.desk.frame.Room;
 import boltlore.desk.frame.Sentences;
+import boltlore.desk.frame.WorkedOut;
 import boltlore.desk.frame.Workshop;
 import boltlore.desk.stores.DueIn;
 import boltlore.faults.Outcome;
@@ -28,7 +29,8 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Map;
+import java.util.Optional;
 
 /** The room that owns the day: what is due, late, short and waiting, and what the month has earned. */
 public final class OfficeRoom implements Room {
@@ -38,11 +40,16 @@ public final class OfficeRoom implements Room {
     private static final int MOST_SHORT = 12;
     private static final int MOST_LATE = 40;
     private static final int MOST_NAMED = 4;
+
+    /** So many orders a plan of the weeks can be read of. */
+    private static final int MOST_PLANNED = 40;
+
     private static final List<OrderState> OWED =
             OrderState.ALL.stream().filter(OrderState::owed).toList();
 
     private final Workshop workshop;
     private final KitsAtHand kits;
+    private final WorkedOut<Planned, Outcome<Optional<Report>>> loads = new WorkedOut<>(WorkedOut.SLOW_MS);
 
     public OfficeRoom(Workshop workshop, KitsAtHand kits) {
         this.workshop = workshop;
@@ -86,7 +93,7 @@ public final class OfficeRoom implements Room {
                                             && !order.due().isEmpty()
                                             && order.due().compareTo(soon) <= 0)
                                     .toList(),
-                            owed.size(),
+                            owed(reading),
                             lacking.stream()
                                     .limit(MOST_SHORT)
                                     .map(item -> lacks(reading, item))
@@ -103,10 +110,7 @@ public final class OfficeRoom implements Room {
 
     /** As the sums of the book have it: the dated plan resolves every owed kit, and takes its time. */
     private Lacks lacks(Reading reading, Needs.Lacking item) {
-        List<String> orders = reading.needs().forWhom(item.part(), item.finish()).stream()
-                .map(Needs.Open::order)
-                .distinct()
-                .toList();
+        Needs.Askers orders = reading.needs().askers(item.part(), item.finish(), MOST_NAMED);
         Part part = workshop.bench().catalogue().parts().get(new PartNumber(item.part()));
         return new Lacks(
                 item.first().toString(),
@@ -114,8 +118,8 @@ public final class OfficeRoom implements Room {
                 item.finish(),
                 part == null ? "" : part.name().english(),
                 Digits.plain(item.lacks()) + (part == null ? "" : " " + part.unit()),
-                orders.stream().limit(MOST_NAMED).collect(Collectors.joining(", "))
-                        + (orders.size() > MOST_NAMED ? " and " + (orders.size() - MOST_NAMED) + " more" : ""));
+                String.join(", ", orders.first())
+                        + (orders.all() > MOST_NAMED ? " and " + (orders.all() - MOST_NAMED) + " more" : ""));
     }
 
     /** What waits for somebody, in sentences. */
@@ -167,26 +171,41 @@ public final class OfficeRoom implements Room {
                 .toList();
     }
 
-    /** The load of each week, drawn, and the same in figures. */
-    private Answer load(Call call) {
-        Outcome<List<TradeResult>> planned = workshop.book()
-                .read(reading -> kits.owed(reading, call.today()))
+    /** What a plan of the weeks depends on. */
+    private record Planned(List<OrderStanding> orders, LocalDate today) {}
+
+    private Outcome<Optional<Report>> planned(List<OrderStanding> orders, LocalDate today) {
+        return workshop.book()
+                .read(reading -> kits.ofAll(reading, orders, today))
                 .then(owed -> owed.isEmpty()
-                        ? Outcome.sound(List.of())
-                        : new SchedulingTrade().work(owed, SchedulingTrade.from(call.today())));
-        if (!(planned instanceof Outcome.Sound<List<TradeResult>> sound)) {
-            return new Answer.Missing(Sentences.missing(planned.faults()));
+                        ? Outcome.<List<TradeResult>>sound(List.of())
+                        : new SchedulingTrade().work(owed, SchedulingTrade.from(today)))
+                .then(results -> Outcome.sound(results.stream()
+                        .flatMap(result -> result.sheets().stream())
+                        .map(sheet -> sheet.report().get())
+                        .findFirst()));
+    }
+
+    /** The load of each week by the orders that are due first, drawn, and the same in figures. */
+    private Answer load(Call call) {
+        List<OrderStanding> first =
+                workshop.book().read(reading -> reading.orders().in(OWED, MOST_PLANNED));
+        WorkedOut.Shown<Outcome<Optional<Report>>> shown =
+                loads.of(new Planned(first, call.today()), () -> planned(first, call.today()));
+        if (!(shown.value() instanceof Outcome.Sound<Optional<Report>> sound)) {
+            return new Answer.Missing(Sentences.missing(shown.value().faults()));
         }
-        if (sound.value().isEmpty() || sound.value().get(0).sheets().isEmpty()) {
+        if (sound.value().isEmpty()) {
             return new Answer.Missing("No order is owed, or nobody has said which hours the work centres have.");
         }
-        Report report = sound.value().get(0).sheets().get(0).report().get();
+        Report report = sound.value().get();
         return DrawnSheet.isAsked(call)
                 ? DrawnSheet.handed(report, call)
                 : Answer.page(
                         "Load of the weeks",
                         "office/load.jte",
                         new Load(
+                                notes(shown.current()),
                                 late(call.today()),
                                 DrawnSheet.of(report, call, "/office/load?", "Load", "Load in figures")));
     }
@@ -213,6 +232,28 @@ public final class OfficeRoom implements Room {
     /** What the month's orders of one kit leave above their full cost. */
     public record MarginRow(String family, int orders, String net, String full, String margin, String percent) {}
 
+    private static int owed(Reading reading) {
+        return Math.toIntExact(reading.orders().counts().entrySet().stream()
+                .filter(state -> state.getKey().owed())
+                .mapToLong(Map.Entry::getValue)
+                .sum());
+    }
+
+    /** What the plan leaves out, and whether it is being made anew. */
+    private List<String> notes(boolean current) {
+        int owed = workshop.book().read(OfficeRoom::owed);
+        List<String> notes = new ArrayList<>();
+        if (owed > MOST_PLANNED) {
+            notes.add("Planned are the " + MOST_PLANNED + " orders that are due first, of " + owed
+                    + ": hours that they leave are not free, the others need them.");
+        }
+        if (!current) {
+            notes.add("So it was lately. The book has changed since and the plan is being made anew: look again in a"
+                    + " moment.");
+        }
+        return notes;
+    }
+
     private List<OrderRow> late(LocalDate today) {
         return workshop.book().read(reading -> OrderRow.list(reading, OWED, today)).stream()
                 .filter(OrderRow::late)
@@ -222,7 +263,8 @@ public final class OfficeRoom implements Room {
     /**
      * The weeks from this one on.
      *
+     * @param notes what the plan leaves out
      * @param late what should have been finished before it
      */
-    public record Load(List<OrderRow> late, DrawnSheet sheet) {}
+    public record Load(List<String> notes, List<OrderRow> late, DrawnSheet sheet) {}
 }

@@ -2,7 +2,6 @@ package boltlore.desk.stores;
 
 import boltlore.book.PurchaseStanding;
 import boltlore.book.db.Reading;
-import boltlore.book.orders.KitsAtHand;
 import boltlore.book.stores.PurchaseDesk;
 import boltlore.book.stores.StoresDesk;
 import boltlore.book.stores.StoresDesk.Arrival;
@@ -35,11 +34,11 @@ public final class DeliveryPages {
     private static final int MOST = 60;
 
     private final Workshop workshop;
-    private final KitsAtHand kits;
+    private final ShortPages lacking;
 
-    DeliveryPages(Workshop workshop, KitsAtHand kits) {
+    DeliveryPages(Workshop workshop, ShortPages lacking) {
         this.workshop = workshop;
-        this.kits = kits;
+        this.lacking = lacking;
     }
 
     void open(Doors doors) {
@@ -80,7 +79,8 @@ public final class DeliveryPages {
 
     private Answer made(Call call) {
         return workshop.book()
-                                .read(reading -> ShortPages.plan(reading, kits, workshop, call.today())
+                                .read(reading -> lacking.lately(reading, call.today())
+                                        .plan()
                                         .then(plan -> {
                                             Map<String, BigDecimal> left = new LinkedHashMap<>();
                                             plan.stream()

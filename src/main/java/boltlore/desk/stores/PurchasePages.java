@@ -2,8 +2,6 @@ package boltlore.desk.stores;
 
 import boltlore.book.PurchaseStanding;
 import boltlore.book.PurchaseStanding.LineStanding;
-import boltlore.book.db.Reading;
-import boltlore.book.orders.KitsAtHand;
 import boltlore.book.stores.PurchaseDesk;
 import boltlore.desk.frame.Acting;
 import boltlore.desk.frame.Answer;
@@ -32,13 +30,13 @@ public final class PurchasePages {
     private static final int DAYS_AHEAD = 7;
 
     private final Workshop workshop;
-    private final KitsAtHand kits;
+    private final ShortPages lacking;
     private final DeliveryPages deliveries;
 
-    PurchasePages(Workshop workshop, KitsAtHand kits) {
+    PurchasePages(Workshop workshop, ShortPages lacking) {
         this.workshop = workshop;
-        this.kits = kits;
-        this.deliveries = new DeliveryPages(workshop, kits);
+        this.lacking = lacking;
+        this.deliveries = new DeliveryPages(workshop, lacking);
     }
 
     void open(Doors doors) {
@@ -58,18 +56,20 @@ public final class PurchasePages {
                 : typed.day("until", "To be ordered by", call.today());
         boolean all = call.said("all").equals("yes");
         return workshop.book().read(reading -> {
-            Outcome<List<ToOrder>> toOrder = typed.sound().then(ok -> suppliers(reading, call.today(), until));
+            ShortPages.Lately lately = lacking.lately(reading, call.today());
+            Outcome<List<ToOrder>> toOrder = typed.sound().then(ok -> suppliers(lately, until));
             List<ToOrder> suppliers = toOrder instanceof Outcome.Sound<List<ToOrder>> sound ? sound.value() : List.of();
             List<Row> rows = reading.stock().purchases(all).stream()
                     .map(purchase -> row(purchase, call.today()))
                     .toList();
-            int known = reading.stock().purchases(true).size();
+            int known = reading.stock().purchaseCount();
             return Acting.refused(
                     Answer.page(
                             "Purchase orders",
                             "stores/purchases.jte",
                             new Purchases(
                                     Told.of(reading, call),
+                                    lately.note(),
                                     rows,
                                     all,
                                     suppliers,
@@ -85,8 +85,8 @@ public final class PurchasePages {
     }
 
     /** What must be ordered of each supplier by a day. */
-    private Outcome<List<ToOrder>> suppliers(Reading reading, LocalDate today, LocalDate until) {
-        return ShortPages.plan(reading, kits, workshop, today)
+    private Outcome<List<ToOrder>> suppliers(ShortPages.Lately lately, LocalDate until) {
+        return lately.plan()
                 .then(plan -> Outcome.sound(ToOrder.of(
                         plan.stream().flatMap(each -> each.purchases().stream()),
                         until,
@@ -122,7 +122,7 @@ public final class PurchasePages {
                 by -> typed.sound()
                         .then(ok -> workshop.book().read(reading -> {
                             reading.notDone(by.once());
-                            return ShortPages.plan(reading, kits, workshop, call.today());
+                            return lacking.now(reading, call.today());
                         }))
                         .then(plan -> plan.isEmpty()
                                 ? Outcome.faulty(Fault.of("", "no order that is owed", "at least one", ""))
@@ -233,10 +233,12 @@ public final class PurchasePages {
     /**
      * Purchase orders, and what should become some.
      *
+     * @param note that they are as they were lately
      * @param known how many there are of all, so that two desks do not buy the same
      */
     public record Purchases(
             List<String> told,
+            List<String> note,
             List<Row> rows,
             boolean all,
             List<ToOrder> toOrder,

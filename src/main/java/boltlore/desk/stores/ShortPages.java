@@ -1,5 +1,6 @@
 package boltlore.desk.stores;
 
+import boltlore.book.Entry;
 import boltlore.book.db.Reading;
 import boltlore.book.orders.KitsAtHand;
 import boltlore.book.stores.OwedPlan;
@@ -8,25 +9,34 @@ import boltlore.desk.frame.Call;
 import boltlore.desk.frame.Room.Doors;
 import boltlore.desk.frame.Sentences;
 import boltlore.desk.frame.Stretch;
+import boltlore.desk.frame.WorkedOut;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
 import boltlore.netting.PlannedReceipt;
 import boltlore.trades.buying.ShopPlan;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** What all owed orders lack together, by the day on which it is needed and for whom. */
 public final class ShortPages {
 
     private static final int MOST = 100;
+    private static final int MOST_ENTRIES = 1000;
 
     private final Workshop workshop;
     private final KitsAtHand kits;
+    private final WorkedOut<Key, Outcome<Optional<ShopPlan>>> plans = new WorkedOut<>(WorkedOut.SLOW_MS);
+    private long seen;
+    private long touched;
 
     ShortPages(Workshop workshop, KitsAtHand kits) {
         this.workshop = workshop;
@@ -40,29 +50,68 @@ public final class ShortPages {
     private Answer all(Call call) {
         String of = call.said("of");
         boolean late = call.said("late").equals("yes");
-        Outcome<Stretch<Lacking>> rows = workshop.book()
-                .read(reading -> plan(reading, kits, workshop, call.today())
-                        .then(plan -> Outcome.sound(Stretch.of(
-                                        plan.map(found -> receipts(reading, found, of, late))
-                                                .orElseGet(List::of),
-                                        call,
-                                        MOST,
-                                        "/stores/short?of=" + PickPages.coded(of) + (late ? "&late=yes" : ""))
-                                .map(receipt -> row(plan.orElseThrow(), receipt)))));
-        return rows instanceof Outcome.Sound<Stretch<Lacking>> sound
-                ? Answer.page("Short", "stores/short.jte", new AllShort(of, late, sound.value()))
-                : new Answer.Missing(Sentences.missing(rows.faults()));
+        return workshop.book().read(reading -> {
+            Lately lately = lately(reading, call.today());
+            Outcome<Stretch<Lacking>> rows = lately.plan()
+                    .then(plan -> Outcome.sound(Stretch.of(
+                                    plan.map(found -> receipts(reading, found, of, late))
+                                            .orElseGet(List::of),
+                                    call,
+                                    MOST,
+                                    "/stores/short?of=" + PickPages.coded(of) + (late ? "&late=yes" : ""))
+                            .map(receipt -> row(plan.orElseThrow(), receipt))));
+            return rows instanceof Outcome.Sound<Stretch<Lacking>> sound
+                    ? Answer.page("Short", "stores/short.jte", new AllShort(lately.note(), of, late, sound.value()))
+                    : new Answer.Missing(Sentences.missing(rows.faults()));
+        });
     }
 
-    /** What all owed orders and service orders lack together; empty where there are none. */
-    static Outcome<Optional<ShopPlan>> plan(Reading reading, KitsAtHand kits, Workshop workshop, LocalDate today) {
-        return OwedPlan.of(reading, workshop.bench().catalogue(), today, orders -> kits.of(reading, orders, today))
-                .then(plan -> Outcome.sound(plan.map(found -> found.telling(List.of(), reading.needs()::behind))));
+    /** The day of a plan, and the last entry that it depends on. */
+    private record Key(LocalDate today, long entry) {}
+
+    /**
+     * What is short, where it takes long as it was lately.
+     *
+     * @param note says so; none where it is as it is
+     */
+    record Lately(Outcome<Optional<ShopPlan>> plan, List<String> note) {}
+
+    Lately lately(Reading reading, LocalDate today) {
+        WorkedOut.Shown<Outcome<Optional<ShopPlan>>> shown =
+                plans.of(new Key(today, touched(reading)), () -> workshop.book().read(again -> now(again, today)));
+        return new Lately(
+                shown.value()
+                        .then(plan -> Outcome.sound(
+                                plan.map(found -> found.telling(List.of(), key -> behind(reading, key))))),
+                shown.current()
+                        ? List.of()
+                        : List.of("So it was lately. The book has changed since and the plan is being made anew: look"
+                                + " again in a moment."));
+    }
+
+    private static SortedMap<String, BigDecimal> behind(Reading reading, String key) {
+        SortedMap<String, BigDecimal> orders = reading.dayNeeds().behind(key);
+        return orders.isEmpty() ? new TreeMap<>(Map.of("an order that has got it since", BigDecimal.ONE)) : orders;
+    }
+
+    private synchronized long touched(Reading reading) {
+        long last = reading.journal().last().map(Entry::number).orElse(0L);
+        boolean many = last - seen > MOST_ENTRIES;
+        if (many || last > seen && OwedPlan.isTouchedBy(reading.journal().kindsAfter(seen))) {
+            touched = last;
+        }
+        seen = Math.max(seen, last);
+        return touched;
+    }
+
+    /** What all owed orders and service orders lack together, as it is now; empty where there are none. */
+    Outcome<Optional<ShopPlan>> now(Reading reading, LocalDate today) {
+        return OwedPlan.of(reading, workshop.bench().catalogue(), today, orders -> kits.of(reading, orders, today));
     }
 
     /** First what is needed first; of one part or order where one is named. */
     private static List<PlannedReceipt> receipts(Reading reading, ShopPlan plan, String of, boolean late) {
-        Set<String> asked = of.isEmpty() ? Set.of() : reading.needs().keys(of);
+        Set<String> asked = of.isEmpty() ? Set.of() : reading.dayNeeds().keys(of);
         return plan.netting().planned().stream()
                 .filter(receipt -> !late || receipt.lateBy(plan.netting().now()) > 0)
                 .filter(receipt -> of.isEmpty()
@@ -92,7 +141,7 @@ public final class ShortPages {
     }
 
     /** What is short, or only what of it should have been begun. */
-    public record AllShort(String of, boolean late, Stretch<Lacking> rows) {}
+    public record AllShort(List<String> note, String of, boolean late, Stretch<Lacking> rows) {}
 
     /**
      * A part that is short.

@@ -42,7 +42,7 @@ public final class StoresRoom implements Room {
         this.lines = new LinePages(workshop, picking);
         this.goods = new GoodsPages(workshop);
         this.lacking = new ShortPages(workshop, kits);
-        this.purchases = new PurchasePages(workshop, kits);
+        this.purchases = new PurchasePages(workshop, lacking);
         this.undoing = new UndoPages(workshop, kits);
     }
 
