@@ -134,7 +134,7 @@ class CuttingReportTest {
             for (XSSFPicture picture : pictures) {
                 BufferedImage image = ImageIO.read(
                         new ByteArrayInputStream(picture.getPictureData().getData()));
-                assertThat(image.getWidth()).isEqualTo((int) (Drawing.LANDSCAPE_MM * Png.DOTS_PER_MM));
+                assertThat(image.getWidth()).isEqualTo((int) (Drawing.PORTRAIT_MM * Png.DOTS_PER_MM));
             }
         }
     }

@@ -69,6 +69,9 @@ class PackedPartsTest {
                 .shipment();
         Report list = paper(shipment, "packing-list");
         assertThat(column(table(list, "serials"), "piece")).containsExactly("1, 2 of 3", "3 of 3");
+        assertThat(column(table(list, "serials"), "crate"))
+                .as("pieces of one part may lie in several crates")
+                .containsExactly("1", "1");
         assertThat(column(table(list, "numbers"), "part"))
                 .as("a lot is the workshop's")
                 .containsExactly("MO");
