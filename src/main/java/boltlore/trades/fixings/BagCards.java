@@ -29,10 +29,10 @@ final class BagCards {
     private static final double WIDTH_MM = 82;
     private static final double GAP_MM = 5;
     private static final int ON_ROW = 2;
-    private static final double LEFT_MM = 4;
+    private static final double LEFT_MM = 3;
     private static final double CODE_MM = 15;
-    private static final double FIRST_MM = 22;
-    private static final double LINE_MM = 3.7;
+    private static final double FIRST_MM = 21;
+    private static final double LINE_MM = 3.5;
     private static final double LETTERS_MM = 2.3;
 
     /** Between the margins of a sheet of paper, and what lies white between two rows of cards. */

@@ -71,6 +71,7 @@ final class PackedParts {
                 .box(Column.tick("checked", phrases.say("checked")))
                 .besideThePaper()
                 .whole("crate", phrases.say("crate"), "", lying -> lying.crate().number())
+                .text("finish", phrases.say("finish"), lying -> finish(goods(lying.packed())))
                 .text("bag", phrases.say("bag"), lying -> words.bag(bag(lying)))
                 .quantity(
                         "quantity",
@@ -178,14 +179,14 @@ final class PackedParts {
         return part == null ? "" : part.number().text();
     }
 
-    /** Name and finish. */
     private String named(Packed packed) {
-        Goods goods = packed.goods();
-        Part part = goods.part();
+        Part part = packed.goods().part();
+        return part == null ? packed.goods().name() : part.name().in(words.language());
+    }
+
+    private String finish(Goods goods) {
         Finish finish = finishes.get(goods.finish());
-        String name = part == null ? goods.name() : part.name().in(words.language());
-        String colour = finish == null ? goods.finish() : finish.says().in(words.language());
-        return colour.isEmpty() ? name : name + ", " + colour;
+        return finish == null ? goods.finish() : finish.says().in(words.language());
     }
 
     /** '12' of pieces, '12 + 1' where all of them lie together with a spare, '3.6 m' of what is measured. */

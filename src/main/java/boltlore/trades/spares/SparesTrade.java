@@ -206,7 +206,7 @@ public final class SparesTrade extends Trade {
 
     private static PageBuilder page(List<Spare> spares, Findings findings, KitInWork kit) {
         Order order = kit.order();
-        PageBuilder page = Page.named("Service spares").footer("Service spares, order " + order.name());
+        PageBuilder page = Page.named("Service spares").landscape().footer("Service spares, order " + order.name());
         page.title("Service spares")
                 .add(Particulars.named("spares-head")
                         .say(
@@ -236,7 +236,7 @@ public final class SparesTrade extends Trade {
     private static TableSpec<Spare> known(List<Spare> spares) {
         TableSpec<Spare> known = TableSpec.<Spare>named("spares")
                 .text("part", "Part", spare -> spare.part().number().text())
-                .text("name", "Name", 22, spare -> spare.part().name().english())
+                .text("name", "Name", 30, spare -> spare.part().name().english())
                 .whole("interval", "Every", "months", spare -> spare.service().everyMonths())
                 .whole("km", "or every", "km", spare -> spare.service().everyKm())
                 .quantity("quantity", "In the kit", "", Spare::quantity)
@@ -249,9 +249,9 @@ public final class SparesTrade extends Trade {
     private static TableSpec<Spare> listed(List<Spare> spares) {
         return known(spares)
                 .text("bin", "Bin", spare -> spare.part().bin())
-                .text("supplier", "Supplier", 12, spare -> spare.bought(Buying::supplier))
+                .text("supplier", "Supplier", 20, spare -> spare.bought(Buying::supplier))
                 .text("code", "Supplier part no.", spare -> spare.bought(Buying::orderCode))
-                .text("why", "Why", 26, spare -> spare.service().why().english())
+                .text("why", "Why", 36, spare -> spare.service().why().english())
                 .box(Column.blank("done", "Replaced: day, km"))
                 .besideThePaper()
                 .whole("lead", "Lead time", "days", spare -> spare.part().leadDays());

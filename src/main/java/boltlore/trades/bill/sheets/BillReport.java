@@ -62,10 +62,8 @@ public final class BillReport {
                 .add(ShortBill.compose(costed))
                 .heading("From cost to price")
                 .add(PriceBlock.worked(pricing))
-                .heading("Mass")
                 .add(PriceBlock.masses(costed))
-                .note(ROUNDING)
-                .note(BELOW)
+                .note(BELOW + " " + ROUNDING)
                 .add(BillTable.compose(costed).belowThePaper())
                 .frozen(3);
     }
