@@ -6,8 +6,11 @@ import boltlore.bill.Item;
 import boltlore.catalogue.Source;
 import boltlore.demo.Demo;
 import boltlore.report.Approved;
+import boltlore.report.Cell;
 import boltlore.report.Report;
+import boltlore.report.Row;
 import boltlore.report.SheetFile;
+import boltlore.report.Table;
 import boltlore.report.csv.CsvWriter;
 import boltlore.report.drawing.Drawing;
 import boltlore.report.drawing.Png;
@@ -118,6 +121,24 @@ class CuttingReportTest {
                 .isNotEmpty()
                 .allSatisfy(row -> assertThat(row.eachKg())
                         .isGreaterThanOrEqualTo(row.part().massKg()));
+    }
+
+    @Test
+    @DisplayName("says each leg of a blank with the bend that follows it, and of a flat one that it is flat")
+    void legs_and_bends() throws IOException {
+        Table blanks = sheet(plan("bl-1001"))
+                .tables()
+                .filter(table -> table.name().equals("blanks"))
+                .findFirst()
+                .orElseThrow();
+        List<String> legs = blanks.rows().stream()
+                .filter(Row::isPlain)
+                .map(row -> ((Cell.Words) row.cells().get(blanks.column("legs"))).text())
+                .toList();
+
+        assertThat(legs)
+                .contains("25 – 90° – 490 – 90° – 25", "flat")
+                .allMatch(says -> says.equals("flat") || says.matches("[0-9.]+( – [0-9.]+° – [0-9.]+)+"));
     }
 
     @Test
