@@ -7,6 +7,7 @@ import java.text.MessageFormat;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.ResourceBundle.Control;
 
@@ -46,6 +47,11 @@ public final class Phrases {
      */
     public String say(String name, String... arguments) {
         return format(name, (Object[]) arguments);
+    }
+
+    /** The words with that name; empty where not even English has them. */
+    public Optional<String> find(String name) {
+        return words.containsKey(name) ? Optional.of(say(name)) : Optional.empty();
     }
 
     private String format(String name, Object... arguments) {

@@ -130,7 +130,7 @@ final class BrakingPage {
     }
 
     private static TableBuilder rates(Judged judged) {
-        TableBuilder table = RATED.empty();
+        TableBuilder table = RATED.empty().inPairs();
         for (AxleBalance balance : judged.balances()) {
             table.group(balance.loadCase().name(), balance.loadCase().says());
             for (double rate : RATES) {
@@ -145,7 +145,7 @@ final class BrakingPage {
     private static void vacuum(PageBuilder page, VacuumReserve reserve) {
         page.heading("Vacuum without the pump").add(facts(reserve));
         int rows = Math.max(reserve.helped(), reserve.vacuum().applications()) + 1;
-        TableBuilder table = APPLIED.empty();
+        TableBuilder table = APPLIED.empty().inPairs();
         for (int i = 0; i < rows; i++) {
             APPLIED.add(table, "", new Applied(i + 1, reserve.after(i), i < reserve.helped()));
         }

@@ -11,13 +11,15 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * The rails of an oven that hold anything, each as one looks along it from the side; to scale. Two stand beside each other,
- * one alone across the page.
+ * The rails of an oven that hold anything, each as one looks along it from the side; to scale. Two stand beside each other.
  */
 final class HangingDrawing {
 
     private static final double WIDTH_MM = 140;
     private static final double EDGE_MM = 1;
+    /** Rails side by side, in one scale for all loads. */
+    private static final int ACROSS = 2;
+
     private static final double BETWEEN_MM = 6;
     private static final double HEAD_MM = 5;
     private static final double FOOT_MM = 5;
@@ -43,7 +45,7 @@ final class HangingDrawing {
     private HangingDrawing(HangingPlan plan) {
         this.plan = plan;
         EnvelopeMm inside = plan.oven().inside();
-        this.across = Math.min(2, plan.byRail().size());
+        this.across = ACROSS;
         this.viewMm = (WIDTH_MM - 2 * EDGE_MM - (across - 1) * BETWEEN_MM) / across;
         this.perMm = viewMm / inside.length();
         int lowest = plan.places().stream()

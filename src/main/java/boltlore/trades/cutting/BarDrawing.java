@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
  */
 final class BarDrawing {
 
-    private static final double WIDTH_MM = Drawing.LANDSCAPE_MM;
+    private static final double WIDTH_MM = Drawing.PORTRAIT_MM;
     private static final double HEIGHT_MM = 17;
     private static final double EDGE_MM = 1;
     private static final double TOP_MM = 6;

@@ -1,13 +1,14 @@
 package boltlore.trades.cutting;
 
 import boltlore.catalogue.Bending;
+import boltlore.catalogue.Blank;
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Material;
 import boltlore.catalogue.Workshop;
 import boltlore.findings.Findings;
 import boltlore.measure.Digits;
 import boltlore.order.Order;
 import boltlore.report.CautionNotes;
-import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.FindingsTable;
 import boltlore.report.Heading;
@@ -25,8 +26,10 @@ import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import boltlore.trades.cutting.CutPlan.OnHold;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Currency;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Objects;
 import java.util.TreeMap;
@@ -44,23 +47,24 @@ final class CuttingReport {
     private static final TableSpec<BlankRow> BLANKS = TableSpec.<BlankRow>named("blanks")
             .text("part", "Part", 14, row -> row.part().number().text())
             .text("revision", "Rev", row -> row.part().revision())
-            .text("name", "Name", 30, row -> row.part().name().english())
-            .text("sheet", "Sheet", 28, row -> row.material().says())
+            .text("name", "Name", 26, row -> row.part().name().english())
             .whole("count", "Blanks", "", BlankRow::count)
             .decimal("length", "Length", "mm", 1, BlankRow::developedMm)
             .decimal("width", "Width", "mm", 1, row -> row.blank().widthMm())
-            .column(
-                    Column.text("legs", "Legs outside").in("mm").atMost(20),
-                    row -> joined(row.blank().legsMm()))
-            .column(
-                    Column.text("bends", "Bends").in("°").atMost(12),
-                    row -> joined(row.blank().bendsDegrees()))
+            .text("legs", "Legs outside (mm), bends", 22, row -> folded(row.blank()))
+            .text("orders", "Order and parts", 12, row -> String.join(", ", row.orders()))
+            .box(Column.tick("cut", "Cut"))
+            .box(Column.blank("first", "First-off"))
+            .besideThePaper()
+            .text("sheet", "Sheet", 28, row -> row.material().says())
             .decimal("radius", "Inside radius", "mm", 1, CuttingReport::radius)
             .decimal("allowance", "All allowances", "mm", 2, CuttingReport::allowances)
             .decimal("mass", "Blank", "kg", 3, BlankRow::eachKg)
-            .text("orders", "Order and parts", 22, row -> String.join(", ", row.orders()))
-            .box(Column.tick("cut", "Cut"))
-            .box(Column.blank("first", "First-off"));
+            .code(
+                    "bends",
+                    row -> row.blank().bendsDegrees().stream()
+                            .map(Digits::plain)
+                            .collect(Collectors.joining(" ")));
 
     private static final String BOUND =
             "'Lower bound' is a cost that no way of cutting these pieces can be under; where the gap is 0, this list is proved"
@@ -100,14 +104,15 @@ final class CuttingReport {
                 .filter(Objects::nonNull)
                 .max(Comparator.naturalOrder())
                 .ifPresent(report::dated);
-        report.page(overview(plan, findings, workshop, footer));
+        PageBuilder first = overview(plan, findings, workshop, footer);
         if (!plan.materials().isEmpty()) {
-            report.page(SawPage.compose(plan.materials(), workshop, footer));
+            first.also(SawPage.compose(plan.materials(), workshop, footer));
         }
+        RackPage.compose(plan, catalogue, footer).ifPresent(first::also);
+        report.page(first);
         if (!plan.blanks().isEmpty()) {
             report.page(blanksPage(plan.blanks(), workshop, footer));
         }
-        RackPage.compose(plan, catalogue, footer).ifPresent(report::page);
         if (!plan.onHold().isEmpty()) {
             report.page(onHold(plan.onHold(), footer));
         }
@@ -131,7 +136,8 @@ final class CuttingReport {
 
     /** Orders and their dates, cautions, all materials at a glance. */
     private static PageBuilder overview(CutPlan plan, Findings findings, Workshop workshop, String footer) {
-        PageBuilder page = Page.named("Overview").footer(footer);
+        PageBuilder page =
+                Page.named(plan.materials().isEmpty() ? "Overview" : "Saw").footer(footer);
         page.title("Cutting list").add(head(plan, workshop));
         if (plan.isEmpty()) {
             page.note("Nothing in these orders is cut.");
@@ -221,14 +227,37 @@ final class CuttingReport {
 
     /** Sheet-metal blanks: how large they are cut before they are bent. */
     private static PageBuilder blanksPage(List<BlankRow> rows, Workshop workshop, String footer) {
-        PageBuilder page = Page.named("Blanks").landscape().footer(footer).frozen(1);
+        PageBuilder page = Page.named("Blanks").footer(footer).frozen(1);
         page.title("Sheet-metal blanks").note(BENDING_FORMULA);
         CautionNotes.always(page, "cutting-press", workshop, "en");
-        return page.add(BLANKS.of(rows)).signatures("Cut by", "First-offs measured by");
+        TableBuilder table = BLANKS.empty();
+        rows.stream()
+                .collect(Collectors.groupingBy(BlankRow::material, LinkedHashMap::new, Collectors.toList()))
+                .forEach((material, blanks) -> {
+                    table.group(material.name(), sheet(material));
+                    blanks.forEach(blank -> BLANKS.add(table, "", blank));
+                });
+        return page.add(table).signatures("Cut by", "First-offs measured by");
     }
 
-    private static Cell joined(List<BigDecimal> numbers) {
-        return Cell.of(numbers.stream().map(Digits::plain).collect(Collectors.joining(" + ")));
+    /** 'Steel sheet S235, 2 mm · inside radius 2 mm', as all of its blanks are bent. */
+    private static String sheet(Material material) {
+        Bending bending = material.bending();
+        return bending == null
+                ? material.says()
+                : material.says() + " · inside radius " + Digits.plain(bending.insideRadiusMm()) + " mm";
+    }
+
+    /** '25, 90°, 490, 90°, 25': each leg and the bend that follows it; a flat blank's one length says nothing new. */
+    static String folded(Blank blank) {
+        List<String> says = new ArrayList<>();
+        for (int i = 0; i < blank.legsMm().size(); i++) {
+            says.add(Digits.plain(blank.legsMm().get(i)));
+            if (i < blank.bendsDegrees().size()) {
+                says.add(Digits.plain(blank.bendsDegrees().get(i)) + "°");
+            }
+        }
+        return says.size() == 1 ? "flat" : String.join(" – ", says);
     }
 
     private static BigDecimal radius(BlankRow row) {

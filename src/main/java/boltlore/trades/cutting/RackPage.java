@@ -46,7 +46,7 @@ final class RackPage {
             cuts.unused().forEach(remnant -> unused.add(new Racked(remnant, null)));
         }
         plan.idle().forEach(remnant -> unused.add(new Racked(remnant, null)));
-        PageBuilder page = Page.named("Rack").landscape().footer(footer).title("Remnants");
+        PageBuilder page = Page.named("Rack").footer(footer).title("Remnants");
         add(page, catalogue, "Take from the rack", "taken", taken);
         add(page, catalogue, "Mark with name, material and heat number, and put into the rack", "kept", kept);
         add(page, catalogue, "Not used, stays in the rack", "unused", unused);

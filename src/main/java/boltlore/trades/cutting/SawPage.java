@@ -56,14 +56,10 @@ final class SawPage {
                     piece -> Cell.of(ends(piece.laid().cut())))
             .text("part", "Part", 16, piece -> piece.part().number().text())
             .text("revision", "Rev", piece -> piece.part().revision())
-            .text("name", "Name", 34, SawPage::name)
-            .text("drawing", "Drawing and issue", 16, piece -> drawing(piece.part()))
+            .text("name", "Name", 24, SawPage::name)
+            .text("drawing", "Drawing and issue", 10, piece -> drawing(piece.part()))
             .text("order", "Order", 14, piece -> piece.laid().set().order())
-            .whole(
-                    "number",
-                    "Part no. in the order",
-                    "",
-                    piece -> piece.laid().set().number())
+            .whole("number", "No.", "", piece -> piece.laid().set().number())
             .box(Column.tick("cut", "Cut"))
             .box(Column.tick("marked", "Marked"));
 
@@ -80,7 +76,7 @@ final class SawPage {
 
     /** All materials, one below the other. */
     static PageBuilder compose(List<MaterialCuts> all, Workshop workshop, String footer) {
-        PageBuilder page = Page.named("Saw").landscape().footer(footer).title("Bars to saw, lengths in mm");
+        PageBuilder page = Page.named("Saw").footer(footer).title("Bars to saw, lengths in mm");
         CautionNotes.always(page, "cutting-saw", workshop, "en");
         all.forEach(cuts -> add(page, cuts, workshop));
         return page.signatures("Cut by", "Lengths and marks checked by");
@@ -111,17 +107,17 @@ final class SawPage {
     private static TableBuilder bars(MaterialCuts cuts, Currency currency) {
         TableSpec<SawnBar> spec = TableSpec.<SawnBar>named("bars")
                 .whole("bar", "Bar", "", SawnBar::number)
-                .text("take", "Take", 30, SawPage::source)
+                .text("take", "Take", 18, SawPage::source)
                 .decimal("length", "Length", "mm", 1, SawnBar::lengthMm)
                 .money("cost", "Cost", currency, SawnBar::cost)
                 .text("heat-known", "Heat number known", 16, SawnBar::heat)
                 .box(Column.blank("heat", "Heat number read on the bar"));
         if (cuts.bars().stream().anyMatch(bar -> !bar.oneHeatWith().isEmpty())) {
-            spec.text("together", "Same heat as bar", 12, SawPage::together);
+            spec.text("together", "Same heat as bar", 8, SawPage::together);
         }
         return spec.whole("pieces", "Pieces", "", bar -> bar.pieces().size())
                 .decimal("offcut", "Offcut", "mm", 1, SawnBar::restMm)
-                .text("keepOrScrap", "Offcut: keep or scrap", 30, SawPage::offcut)
+                .text("keepOrScrap", "Keep or scrap", 20, SawPage::offcut)
                 .box(Column.tick("done", "Done"))
                 .of(cuts.bars());
     }

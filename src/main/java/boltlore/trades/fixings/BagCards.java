@@ -27,16 +27,18 @@ import java.util.Map;
 final class BagCards {
 
     private static final double WIDTH_MM = 82;
-    private static final double HEIGHT_MM = 60;
     private static final double GAP_MM = 5;
     private static final int ON_ROW = 2;
-    private static final int ROWS_ON_PAGE = 4;
-    private static final double LEFT_MM = 4;
+    private static final double LEFT_MM = 3;
     private static final double CODE_MM = 15;
-    private static final double FIRST_MM = 26;
-    private static final double LINE_MM = 4;
-    private static final double MOST_LINES = 8;
+    private static final double FIRST_MM = 21;
+    private static final double LINE_MM = 3.5;
     private static final double LETTERS_MM = 2.3;
+
+    /** Between the margins of a sheet of paper, and what lies white between two rows of cards. */
+    private static final double PAGE_MM = 262;
+
+    private static final double BETWEEN_MM = 2.5;
 
     /** A bag of one fit stage. */
     private record Bag(String stage, String name) {}
@@ -87,53 +89,74 @@ final class BagCards {
     List<PageBuilder> pages(PrintSetup print) {
         List<Bag> bags = List.copyOf(torques.keySet());
         List<PageBuilder> pages = new ArrayList<>();
-        int onPage = ON_ROW * ROWS_ON_PAGE;
-        for (int i = 0; i < bags.size(); i += onPage) {
-            PageBuilder page = Page.named(phrases.say("bagCards") + " " + (i / onPage + 1))
-                    .in(language)
-                    .print(print);
-            for (int j = i; j < Math.min(i + onPage, bags.size()); j += ON_ROW) {
-                page.picture(row(bags.subList(j, Math.min(j + ON_ROW, bags.size()))));
+        double used = PAGE_MM;
+        for (int i = 0; i < bags.size(); i += ON_ROW) {
+            List<Bag> row = bags.subList(i, Math.min(i + ON_ROW, bags.size()));
+            double high = row.stream().mapToDouble(this::highMm).max().orElse(0) + BETWEEN_MM;
+            if (used + high > PAGE_MM) {
+                pages.add(Page.named(phrases.say("bagCards") + " " + (pages.size() + 1))
+                        .in(language)
+                        .print(print));
+                used = 0;
             }
-            pages.add(page);
+            pages.get(pages.size() - 1).picture(row(row, high - BETWEEN_MM));
+            used += high;
         }
         return pages;
     }
 
-    private Drawing row(List<Bag> bags) {
+    private double highMm(Bag bag) {
+        return Math.max(CODE_MM + 2 * LEFT_MM, FIRST_MM + LINE_MM * lines(bag).size());
+    }
+
+    private Drawing row(List<Bag> bags, double high) {
         List<Mark> marks = new ArrayList<>();
         List<String> says = new ArrayList<>();
         for (int i = 0; i < bags.size(); i++) {
-            draw(bags.get(i), i * (WIDTH_MM + GAP_MM), marks);
+            draw(bags.get(i), i * (WIDTH_MM + GAP_MM), high, marks);
             says.add(called(bags.get(i)));
         }
         return new Drawing(
                 ON_ROW * WIDTH_MM + GAP_MM,
-                HEIGHT_MM,
+                high,
                 phrases.say("fits", phrases.say("bagCards"), String.join(", ", says)),
                 marks);
+    }
+
+    /** How many bolts of which size with which torque, gone on with in another line where one is too long to be read. */
+    private List<String> lines(Bag bag) {
+        List<String> lines = new ArrayList<>();
+        torques.getOrDefault(bag, Map.of()).forEach((torque, count) -> {
+            StringBuilder line = new StringBuilder(Digits.plain(count) + " ×");
+            for (String word : torque.split(" ")) {
+                if (Mark.Lettering.widthMm(line + " " + word, LETTERS_MM) > WIDTH_MM - 2 * LEFT_MM) {
+                    lines.add(line.toString());
+                    line = new StringBuilder("   ");
+                }
+                line.append(' ').append(word);
+            }
+            lines.add(line.toString());
+        });
+        return lines;
     }
 
     private String called(Bag bag) {
         return kit.catalogue().shipping().bagSays(bag.name(), kit.workshop(), language);
     }
 
-    private void draw(Bag bag, double left, List<Mark> marks) {
-        marks.add(Mark.dashed(Outlines.box(left + 0.5, 0.5, left + WIDTH_MM - 0.5, HEIGHT_MM - 0.5)));
+    private void draw(Bag bag, double left, double high, List<Mark> marks) {
+        marks.add(Mark.dashed(Outlines.box(left + 0.5, 0.5, left + WIDTH_MM - 0.5, high - 0.5)));
         double room = WIDTH_MM - CODE_MM - 3 * LEFT_MM;
-        put(called(bag), left, 6.5, 4, room, marks);
-        put(kit.workshop().stageSays(bag.stage(), language), left, 13, 3, room, marks);
-        put(phrases.say("order") + " " + kit.order().name(), left, 19, 3, room, marks);
+        put(called(bag), left, 6, 4, room, marks);
+        String stage = kit.workshop().stageSays(bag.stage(), language);
+        put(phrases.say("order") + " " + kit.order().name() + " · " + stage, left, 12, 2.6, room, marks);
         String code = (kit.order().name() + "/" + bag.name()).toUpperCase(Locale.ROOT);
         double codeLeft = left + WIDTH_MM - CODE_MM - LEFT_MM;
         marks.add(new Mark.Code(new Point(codeLeft, LEFT_MM), code, CODE_MM));
-        Map<String, BigDecimal> lines = torques.getOrDefault(bag, Map.of());
-        double shrunk = Math.min(1, MOST_LINES / Math.max(1, lines.size()));
         double at = FIRST_MM;
-        for (Map.Entry<String, BigDecimal> line : lines.entrySet()) {
-            String text = Digits.plain(line.getValue()) + " × " + line.getKey();
-            put(text, left, at, LETTERS_MM * shrunk, WIDTH_MM - 2 * LEFT_MM, marks);
-            at += LINE_MM * shrunk;
+        for (String line : lines(bag)) {
+            put(line, left, at, LETTERS_MM, WIDTH_MM - 2 * LEFT_MM, marks);
+            at += LINE_MM;
         }
     }
 

@@ -25,14 +25,13 @@ record BoltWords(Phrases phrases, String language) {
                 + (propertyClass == null ? "" : ", " + propertyClass);
     }
 
-    /** '4 × M8 × 25, 8.8 (FX-M8X25); 4 × Flat washer M8 (FX-W8)'. */
+    /** '4 × M8 × 25, 8.8; 4 × Flat washer M8': what the names leave open, the bag's own list of part numbers says. */
     String bolts(BoltedJoint joint) {
         String with = joint.with().stream()
                 .map(each -> phrases.say("next") + Digits.plain(each.quantity()) + " × "
-                        + each.part().name().in(language) + " (" + each.part().number() + ")")
+                        + each.part().name().in(language))
                 .collect(Collectors.joining());
-        return Digits.plain(joint.quantity()) + " × " + size(joint) + " ("
-                + joint.bolt().number() + ")" + with;
+        return Digits.plain(joint.quantity()) + " × " + size(joint) + with;
     }
 
     /**

@@ -27,7 +27,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -39,8 +38,6 @@ import org.jspecify.annotations.Nullable;
 final class FitterCards {
 
     static final String FILE = "fitters-cards";
-
-    private static final Set<String> PORTS = Set.of("plus", "minus", "in", "out", "dc", "body", "converter");
 
     /**
      * A row of a card: a position with what is fitted there, and one of its joints.
@@ -134,10 +131,12 @@ final class FitterCards {
         new CardCautions(kit, joints, phrases).on(page, positions);
         if (!positions.isEmpty()) {
             page.add(rows(positions));
-            words.explained(joints.stream()
-                            .filter(joint -> positions.containsKey(joint.position()))
-                            .toList())
-                    .forEach(page::note);
+            List<String> explained = words.explained(joints.stream()
+                    .filter(joint -> positions.containsKey(joint.position()))
+                    .toList());
+            if (!explained.isEmpty()) {
+                page.note(String.join(" ", explained));
+            }
         }
         held.on(page, stage);
         documents(page, positions);
@@ -156,11 +155,11 @@ final class FitterCards {
 
     private TableBuilder rows(Map<Position, List<Item>> positions) {
         TableSpec<Row> spec = TableSpec.<Row>named("card")
-                .text("fit", phrases.say("fit"), 40, Row::fits)
+                .text("fit", phrases.say("fit"), 38, Row::fits)
                 .text("bag", phrases.say("bag"), 14, this::bag)
                 .text("bolts", phrases.say("bolts"), 40, this::bolts)
-                .text("torque", phrases.say("torque"), 20, this::torque)
-                .text("how", phrases.say("how"), 24, this::how)
+                .text("torque", phrases.say("torque"), 18, this::torque)
+                .text("how", phrases.say("how"), 34, this::how)
                 .box(Column.tick("done", phrases.say("done")))
                 .code("position", row -> row.position().name().text());
         TableBuilder table = spec.empty();
@@ -213,7 +212,7 @@ final class FitterCards {
 
     /** Words of the trade in the card's language; any other name as its data give it. */
     private String port(String name) {
-        return PORTS.contains(name) ? phrases.say("port." + name) : name;
+        return phrases.find("port." + name).orElse(name);
     }
 
     private @Nullable String how(Row row) {

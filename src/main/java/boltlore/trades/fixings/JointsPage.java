@@ -52,16 +52,16 @@ final class JointsPage {
 
     private static TableSpec<BoltedJoint> spec(KitFixings fixings) {
         TableSpec<BoltedJoint> spec =
-                TableSpec.<BoltedJoint>named("joints").text("what", "Joint, what is bolted", 44, JointsPage::what);
+                TableSpec.<BoltedJoint>named("joints").text("what", "Joint, what is bolted", 56, JointsPage::what);
         return torques(spec.quantity("quantity", "Bolts", "", BoltedJoint::quantity)
                         .text("size", "Size, class", 18, joint -> size(joint.fixing()))
                         .decimal("torque", "Torque", "Nm", 1, joint -> ofTorque(joint, BoltedJoint::torqueNm)))
                 .text("table", "Table", 5, joint -> ofTorque(joint, of -> mark(of, fixings)))
-                .text("bolt", "Part", 12, joint -> joint.bolt().number().text())
-                .text("washers-and-nuts", "Washers and nuts", 30, JointsPage::with)
-                .text("how", "Thread lock, stages", 34, JointsPage::how)
+                .text("washers-and-nuts", "Washers and nuts", 44, JointsPage::with)
+                .text("how", "Thread lock, stages", 40, JointsPage::how)
                 .text("to-sign", "To sign", 8, JointsPage::sign)
                 .besideThePaper()
+                .text("bolt", "Part", 12, joint -> joint.bolt().number().text())
                 .text("joint", "Joint", 26, BoltedJoint::says)
                 .text("bolted", "What is bolted", 30, BoltedJoint::held)
                 .decimal(
@@ -120,11 +120,7 @@ final class JointsPage {
         page.heading("Joints")
                 .note(marks(fixings))
                 .add(joints(fixings, kit.workshop()))
-                .note(TABLES)
-                .note(SELF_LOCKING);
-        if (staged(fixings)) {
-            page.note(IN_STAGES);
-        }
+                .note(TABLES + " " + SELF_LOCKING + (staged(fixings) ? " " + IN_STAGES : ""));
         DocumentsTable.add(page, kit.bill().all().filter(item -> bolted(item, fixings)));
         CautionNotes.always(page, "fixings", kit.workshop(), "en");
         return page;
@@ -270,11 +266,11 @@ final class JointsPage {
         return complete || joint.ownTorque().isPresent() ? figure.apply(joint) : null;
     }
 
-    /** '4 × Flat washer M8 (FX-W8); 4 × Self-locking nut M8 (FX-N8)'. */
+    /** '4 × Flat washer M8; 4 × Self-locking nut M8': names that say it all; part numbers stand on the bags' page. */
     private static String with(BoltedJoint joint) {
         return joint.with().stream()
                 .map(each -> Digits.plain(each.quantity()) + " × "
-                        + each.part().name().english() + " (" + each.part().number() + ")")
+                        + each.part().name().english())
                 .collect(Collectors.joining("; "));
     }
 }

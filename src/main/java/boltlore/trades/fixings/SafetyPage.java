@@ -54,7 +54,7 @@ final class SafetyPage {
                         .of(fixings.joints().stream()
                                 .filter(BoltedJoint::safety)
                                 .toList()))
-                .note(PRELOAD + " " + JointsPage.marks(fixings));
+                .note(PRELOAD + " The letters under 'Table' stand on the page 'Joints'.");
         CautionNotes.always(page, "signed-joints", workshop, "en");
         return page.signatures("Checked by a second person");
     }

@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 final class LabelDrawing {
 
     private static final double WIDTH_MM = 83;
-    private static final double HEIGHT_MM = 131;
+    private static final double HEIGHT_MM = 132;
     /** Between two labels, for the scissors. */
     private static final double GAP_MM = 3;
 
@@ -25,10 +25,10 @@ final class LabelDrawing {
     private static final double LEFT_MM = 5;
     private static final double FIRST_ARROW_MM = 61;
     private static final double ARROWS_APART_MM = 13;
-    private static final double ARROW_TOP_MM = 14;
-    private static final double ARROW_FOOT_MM = 26;
-    private static final double CODE_MM = 21;
-    private static final double CODE_TOP_MM = 33;
+    private static final double ARROW_TOP_MM = 12;
+    private static final double ARROW_FOOT_MM = 24;
+    private static final double CODE_MM = 19;
+    private static final double CODE_TOP_MM = 31;
     private static final double CODE_FOOT_MM = CODE_TOP_MM + CODE_MM + 5;
 
     /** What accents take above capitals and tails below them, as shares of the capitals' height. */
@@ -138,15 +138,15 @@ final class LabelDrawing {
         marks.add(Mark.line(at(LEFT_MM, top), at(WIDTH_MM - LEFT_MM, top)));
         top += 1;
         String all = say("of") + " " + shipment.crates().size();
-        line(shipment.order().name() + " – " + say("crate") + " " + crate.number() + " " + all, 6);
-        line(words.of(crate.load()), 3.5);
-        line(say("grossWord") + " " + words.kg(crate.grossKg()), 6);
+        line(shipment.order().name() + " – " + say("crate") + " " + crate.number() + " " + all, 5.5);
+        line(words.of(crate.load()), 3.2);
+        line(say("grossWord") + " " + words.kg(crate.grossKg()), 5);
         line(
                 say("netWord") + " " + words.kg(crate.netKg()) + " – "
                         + NumberFormats.size(crate.type().outside()) + " mm",
-                3.5);
-        line(say("lift." + Lift.of(crate.grossKg(), shipment.shipping().lifting())), 3.5);
-        line(handling(), 3.5);
+                3);
+        line(say("lift." + Lift.of(crate.grossKg(), shipment.shipping().lifting())), 3);
+        line(handling(), 3);
         dangerous();
     }
 
@@ -161,7 +161,7 @@ final class LabelDrawing {
             boolean lithium = shipment.dangerous().stream()
                     .anyMatch(goods -> goods.lithium() && goods.crates().contains(crate));
             line(crate.load().un(), UN_MM);
-            lines(lithium ? say("lithium") + " – " + call() : call(), 3);
+            lines(lithium ? say("lithium") + " – " + call() : call(), 2.4);
         }
     }
 

@@ -20,6 +20,9 @@ final class PackedParts {
     /** A part with the crate that it lies in. */
     private record Lying(Crate crate, Packed packed) {}
 
+    /** A line to write numbers on, with the crate whose pieces they are. */
+    private record Written(Crate crate, Line line) {}
+
     private final Shipment shipment;
     private final Map<String, Finish> finishes;
     private final LoadWords words;
@@ -68,6 +71,7 @@ final class PackedParts {
                 .box(Column.tick("checked", phrases.say("checked")))
                 .besideThePaper()
                 .whole("crate", phrases.say("crate"), "", lying -> lying.crate().number())
+                .text("finish", phrases.say("finish"), lying -> finish(goods(lying.packed())))
                 .text("bag", phrases.say("bag"), lying -> words.bag(bag(lying)))
                 .quantity(
                         "quantity",
@@ -89,17 +93,18 @@ final class PackedParts {
 
     /** A box for the number of each piece that has one of its own, as stores write it down: two in a line, parts with one apart. */
     List<TableBuilder> numbers() {
-        Map<Boolean, List<Line>> lines = shipment.crates().stream()
-                .flatMap(crate -> crate.packed().stream())
-                .flatMap(PackedParts::numbered)
-                .flatMap(Numbered::lines)
-                .collect(Collectors.partitioningBy(Line::isOne));
+        Map<Boolean, List<Written>> lines = shipment.crates().stream()
+                .flatMap(crate -> crate.packed().stream()
+                        .flatMap(PackedParts::numbered)
+                        .flatMap(Numbered::lines)
+                        .map(line -> new Written(crate, line)))
+                .collect(Collectors.partitioningBy(written -> written.line().isOne()));
         return Stream.of(ones().of(get(lines, true)).inPairs(), several().of(get(lines, false)))
                 .filter(table -> !table.build().rows().isEmpty())
                 .toList();
     }
 
-    private static List<Line> get(Map<Boolean, List<Line>> lines, boolean one) {
+    private static List<Written> get(Map<Boolean, List<Written>> lines, boolean one) {
         return lines.getOrDefault(one, List.of());
     }
 
@@ -110,39 +115,44 @@ final class PackedParts {
                 : Stream.of(new Numbered(part, packed.quantity()));
     }
 
-    private TableSpec<Line> ones() {
-        return TableSpec.<Line>named("numbers")
+    private TableSpec<Written> ones() {
+        return TableSpec.<Written>named("numbers")
                 .text(
                         "part",
                         phrases.say("part"),
                         12,
-                        line -> line.of().part().number().text())
+                        written -> written.line().of().part().number().text())
                 .text(
                         "name",
                         phrases.say("name"),
                         14,
-                        line -> line.of().part().name().in(words.language()))
+                        written -> written.line().of().part().name().in(words.language()))
                 .box(Column.blank("serial", phrases.say("serial")).atMost(26));
     }
 
-    private TableSpec<Line> several() {
-        return TableSpec.<Line>named("serials")
+    private TableSpec<Written> several() {
+        return TableSpec.<Written>named("serials")
                 .text(
                         "part",
                         phrases.say("part"),
                         12,
-                        line -> line.of().part().number().text())
+                        written -> written.line().of().part().number().text())
                 .text(
                         "name",
                         phrases.say("name"),
                         22,
-                        line -> line.of().part().name().in(words.language()))
+                        written -> written.line().of().part().name().in(words.language()))
+                .whole(
+                        "crate",
+                        phrases.say("crate"),
+                        "",
+                        written -> written.crate().number())
                 .text(
                         "piece",
                         phrases.say("piece"),
                         12,
-                        line -> line.pieces() + " " + phrases.say("of") + " "
-                                + line.of().numbers())
+                        written -> written.line().pieces() + " " + phrases.say("of") + " "
+                                + written.line().of().numbers())
                 .box(Column.blank("serial", phrases.say("serial")).atMost(26))
                 .box(Column.blank("second", phrases.say("second")).atMost(26));
     }
@@ -169,14 +179,14 @@ final class PackedParts {
         return part == null ? "" : part.number().text();
     }
 
-    /** Name and finish. */
     private String named(Packed packed) {
-        Goods goods = packed.goods();
-        Part part = goods.part();
+        Part part = packed.goods().part();
+        return part == null ? packed.goods().name() : part.name().in(words.language());
+    }
+
+    private String finish(Goods goods) {
         Finish finish = finishes.get(goods.finish());
-        String name = part == null ? goods.name() : part.name().in(words.language());
-        String colour = finish == null ? goods.finish() : finish.says().in(words.language());
-        return colour.isEmpty() ? name : name + ", " + colour;
+        return finish == null ? goods.finish() : finish.says().in(words.language());
     }
 
     /** '12' of pieces, '12 + 1' where all of them lie together with a spare, '3.6 m' of what is measured. */

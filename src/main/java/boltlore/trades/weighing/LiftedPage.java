@@ -68,14 +68,16 @@ record LiftedPage(List<LiftedAxle> measured, OnAxles onAxles, BigDecimal toleran
                 .footer(footer)
                 .title("Height of the centre of gravity, by lifting an axle");
         CautionNotes.always(page, "weighbridge", workshop, "en");
+        page.note("h = r + (gain of the standing axle × wheelbase / mass) × cot θ, sin θ = lift / wheelbase, which is "
+                + wheelbaseMm()
+                + " mm (ISO 10392:2011, axle-lift method). Block the suspension, tyres at their highest pressure, liquids full, gear box in neutral,"
+                + " brakes off. Chock the wheels of the axle that stands on the scale: the rear ones while the front axle is"
+                + " lifted, the front ones while the rear axle is; the lifted wheels stay free to roll on their platform. Lift"
+                + " in three steps or more and lower again; repeat with the other axle. For the engineer's judgement.");
         page.add(measured.isEmpty() ? blank().of(Reading.all()) : filled().of(measured));
-        page.add(result());
-        page.note(
-                "h = r + (gain of the standing axle × wheelbase / mass) × cot θ, sin θ = lift / wheelbase (ISO 10392:2011,"
-                        + " axle-lift method). Block the suspension, tyres at their highest pressure, liquids full, gear box in neutral,"
-                        + " brakes off. Chock the wheels of the axle that stands on the scale: the rear ones while the front axle is"
-                        + " lifted, the front ones while the rear axle is; the lifted wheels stay free to roll on their platform. Lift"
-                        + " in three steps or more and lower again; repeat with the other axle. For the engineer's judgement.");
+        if (!measured.isEmpty()) {
+            page.add(result());
+        }
         return page.signatures("Measured by", "Judged by (engineer)");
     }
 
@@ -111,7 +113,7 @@ record LiftedPage(List<LiftedAxle> measured, OnAxles onAxles, BigDecimal toleran
                 .box(Column.blank("radius", "Wheel radius (mm)"))
                 .box(Column.blank("front", "Front, level (kg)"))
                 .box(Column.blank("rear", "Rear, level (kg)"))
-                .box(Column.blank("standing", "Standing axle, lifted (kg)"))
+                .box(Column.blank("standing", "Standing axle (kg)"))
                 .box(Column.blank("angle", "Angle θ (°)"))
                 .box(Column.blank("gain", "Gain (kg)"))
                 .box(Column.blank("height", "Height h (mm)"));

@@ -6,8 +6,11 @@ import boltlore.bill.Item;
 import boltlore.catalogue.Source;
 import boltlore.demo.Demo;
 import boltlore.report.Approved;
+import boltlore.report.Cell;
 import boltlore.report.Report;
+import boltlore.report.Row;
 import boltlore.report.SheetFile;
+import boltlore.report.Table;
 import boltlore.report.csv.CsvWriter;
 import boltlore.report.drawing.Drawing;
 import boltlore.report.drawing.Png;
@@ -121,6 +124,24 @@ class CuttingReportTest {
     }
 
     @Test
+    @DisplayName("says each leg of a blank with the bend that follows it, and of a flat one that it is flat")
+    void legs_and_bends() throws IOException {
+        Table blanks = sheet(plan("bl-1001"))
+                .tables()
+                .filter(table -> table.name().equals("blanks"))
+                .findFirst()
+                .orElseThrow();
+        List<String> legs = blanks.rows().stream()
+                .filter(Row::isPlain)
+                .map(row -> ((Cell.Words) row.cells().get(blanks.column("legs"))).text())
+                .toList();
+
+        assertThat(legs)
+                .contains("25 – 90° – 490 – 90° – 25", "flat")
+                .allMatch(says -> says.equals("flat") || says.matches("[0-9.]+( – [0-9.]+° – [0-9.]+)+"));
+    }
+
+    @Test
     @DisplayName("shows one picture for each way of cutting in the workbook, as the workbook library and Java read it")
     void pictures() throws IOException {
         CutPlan plan = plan("bl-1001");
@@ -134,7 +155,7 @@ class CuttingReportTest {
             for (XSSFPicture picture : pictures) {
                 BufferedImage image = ImageIO.read(
                         new ByteArrayInputStream(picture.getPictureData().getData()));
-                assertThat(image.getWidth()).isEqualTo((int) (Drawing.LANDSCAPE_MM * Png.DOTS_PER_MM));
+                assertThat(image.getWidth()).isEqualTo((int) (Drawing.PORTRAIT_MM * Png.DOTS_PER_MM));
             }
         }
     }

@@ -8,8 +8,10 @@ import boltlore.report.Block;
 import boltlore.report.Note;
 import boltlore.report.Page;
 import boltlore.report.Phrases;
+import boltlore.report.Picture;
 import boltlore.report.Report;
 import boltlore.report.Table;
+import boltlore.report.drawing.Mark;
 import boltlore.report.text.TextWriter;
 import boltlore.trades.KitInWork;
 import boltlore.trades.picking.OnHold;
@@ -216,6 +218,20 @@ class FitterCardsTest {
         assertThat(tables)
                 .anySatisfy(says -> assertThat(says).contains(stud).contains(port))
                 .allSatisfy(says -> assertThat(says).doesNotContainPattern(never));
+    }
+
+    @Test
+    void no_line_of_a_bags_card_is_lettered_too_small_to_be_read() {
+        List<Mark.Lettering> lines = cards("bl-1001").pages().stream()
+                .flatMap(page -> page.blocks().stream())
+                .flatMap(
+                        block -> block instanceof Picture picture ? picture.drawing().marks().stream() : Stream.empty())
+                .flatMap(mark -> mark instanceof Mark.Lettering words ? Stream.of(words) : Stream.empty())
+                .filter(words -> words.text().contains(" Nm"))
+                .toList();
+        assertThat(lines)
+                .hasSizeGreaterThan(20)
+                .allSatisfy(words -> assertThat(words.heightMm()).isGreaterThanOrEqualTo(2.2));
     }
 
     @Test

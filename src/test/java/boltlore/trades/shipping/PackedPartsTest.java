@@ -9,6 +9,7 @@ import boltlore.report.Row;
 import boltlore.report.Table;
 import boltlore.report.text.TextWriter;
 import boltlore.sketch.PartSketch;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -69,6 +70,9 @@ class PackedPartsTest {
                 .shipment();
         Report list = paper(shipment, "packing-list");
         assertThat(column(table(list, "serials"), "piece")).containsExactly("1, 2 of 3", "3 of 3");
+        assertThat(table(list, "serials").rows().get(0).cells())
+                .as("pieces of one part may lie in several crates")
+                .contains(Cell.of(new BigDecimal("1")));
         assertThat(column(table(list, "numbers"), "part"))
                 .as("a lot is the workshop's")
                 .containsExactly("MO");

@@ -19,6 +19,10 @@ public final class BillReport {
                     + " row and its parts add theirs; what is bought has its parts in its own cost. Mass adds up"
                     + " over parts, so an assembly shows its mass for one only.";
 
+    private static final String BELOW =
+            "What is bought for other parts, bolts above all, stands once in each sub-system, added up, after the parts"
+                    + " that are there by themselves. On the screen the bill follows below position by position, with what asks for each.";
+
     private BillReport() {}
 
     /**
@@ -55,12 +59,12 @@ public final class BillReport {
         CostedBill costed = pricing.costed();
         return head.page(PageNames.BILL, "Costed bill of materials")
                 .print(head.portrait())
-                .add(BillTable.compose(costed))
+                .add(ShortBill.compose(costed))
                 .heading("From cost to price")
                 .add(PriceBlock.worked(pricing))
-                .heading("Mass")
                 .add(PriceBlock.masses(costed))
-                .note(ROUNDING)
+                .note(BELOW + " " + ROUNDING)
+                .add(BillTable.compose(costed).belowThePaper())
                 .frozen(3);
     }
 }

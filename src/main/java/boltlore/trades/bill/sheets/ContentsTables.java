@@ -53,7 +53,7 @@ final class ContentsTables {
                         phrases.say("part"),
                         12,
                         row -> row.part().number().text())
-                .text("name", phrases.say("name"), 34, this::named)
+                .text("name", phrases.say("name"), 34, row -> row.part().name().in(language))
                 .text("count", phrases.say("quantity"), 9, this::count)
                 .box(Column.tick("checked", phrases.say("checked")))
                 .besideThePaper()
@@ -71,12 +71,6 @@ final class ContentsTables {
                 .text("revision", phrases.say("rev"), 5, row -> row.part().revision())
                 .code("bag-id", BagRow::bag)
                 .code("finish-id", BagRow::finish);
-    }
-
-    /** Name and finish: paper has no column for what few parts have. */
-    private String named(BagRow row) {
-        String name = row.part().name().in(language);
-        return row.finish().isEmpty() ? name : name + ", " + catalogue.finishSays(row.finish(), language);
     }
 
     /** '12 + 1' with a spare, '3.6 m' of what is measured. */

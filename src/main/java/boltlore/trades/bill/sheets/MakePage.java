@@ -70,15 +70,15 @@ final class MakePage {
     private void what() {
         spec.text("part", "Part number", 12, job -> job.part().number().text())
                 .text("revision", "Rev.", 4, job -> job.part().revision())
-                .text("name", "Name", 44, job -> job.part().name().english())
+                .text("name", "Name", 52, job -> job.part().name().english())
                 .text("drawing", "Drawing", 12, job -> drawn(job, Drawing::number))
                 .text("issue", "Issue", 5, job -> drawn(job, Drawing::issue))
                 .text(
                         "material",
                         "Material",
-                        34,
+                        40,
                         job -> words.material(job.part().making()))
-                .text("finish", "Finish", 40, job -> costed.catalogue().finishSays(job.finish(), Wording.ENGLISH))
+                .text("finish", "Finish", 34, job -> costed.catalogue().finishSays(job.finish(), Wording.ENGLISH))
                 .quantity("count", "Make", "", Job::count);
         if (jobs.stream().anyMatch(job -> undecided.containsKey(job.part().number()))) {
             spec.quantity(

@@ -49,9 +49,10 @@ public final class QuotationSheet {
                 .by(catalogue.workshop().name())
                 .dated(quotation.on())
                 .in(bill.order().language())
-                .page(new OfferPage(quoted).page())
-                .page(includedPage(quoted))
-                .page(new TermsPage(quoted, weighing).page())
+                .page(new OfferPage(quoted)
+                        .page()
+                        .also(includedPage(quoted))
+                        .also(new TermsPage(quoted, weighing).page()))
                 .build();
     }
 

@@ -69,7 +69,12 @@ class BillSumsTest {
     }
 
     private static Table bill(DemoKit kit) {
-        return kit.billBook().page("Bill").tables().findFirst().orElseThrow();
+        return kit.billBook()
+                .page("Bill")
+                .tables()
+                .filter(table -> table.name().equals("bill"))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static BigDecimal result(Table table, String row, String column) {

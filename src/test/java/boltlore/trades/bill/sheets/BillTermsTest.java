@@ -47,6 +47,7 @@ class BillTermsTest {
                 .billBook()
                 .page("Bill")
                 .tables()
+                .filter(table -> table.name().equals("bill"))
                 .findFirst()
                 .orElseThrow();
         return bill.columns().stream().collect(Collectors.toMap(Column::key, Column::heading));
