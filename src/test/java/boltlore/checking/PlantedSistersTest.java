@@ -234,6 +234,29 @@ class PlantedSistersTest {
                 .isEqualTo(about == null ? List.of() : List.of(about + ": " + Check.MASKS.written()));
     }
 
+    /** M8 of class 8.8 takes 24.6 Nm, VDI 2230-1; terminals of that stud take 6 Nm and more, IEC 60947-1; both from memory. */
+    @ParameterizedTest
+    @CsvSource({"12,", "1.4, part LUGGED", "28, part LUGGED"})
+    void torque_of_a_terminal(String torque, @Nullable String about) throws IOException {
+        String line = Files.readString(Path.of("catalog/parts/common-high-voltage.json"))
+                .lines()
+                .filter(each -> each.contains("\"torqueNm\": \"14\""))
+                .findFirst()
+                .orElseThrow();
+        String part = line.replaceFirst(".*?\"part\": \"([^\"]+)\".*", "$1");
+        assertThat(PlantedDemo.remarks(
+                                folder,
+                                "parts/common-high-voltage.json",
+                                line,
+                                line.replaceFirst("\"torqueNm\": \"14\"", "\"torqueNm\": \"" + torque + "\""))
+                        .stream()
+                        .filter(remark -> remark.endsWith(": " + Check.JOINT_FIGURE.written())))
+                .isEqualTo(
+                        about == null
+                                ? List.of()
+                                : List.of(about.replace("LUGGED", part) + ": " + Check.JOINT_FIGURE.written()));
+    }
+
     /** Taps go to about 2.5 diameters, DIN 76-1 for the run-out beside; from memory. */
     @ParameterizedTest
     @CsvSource({"20, 25,", "20, 40, joint pannier-van/column-adaptor"})
