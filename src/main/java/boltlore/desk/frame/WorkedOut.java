@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * shows it as it was and says so, while it is worked out anew in the background.
  *
  * @param <K> what it depends on
+ * @param <T> what is worked out
  */
 public final class WorkedOut<K, T> {
 
