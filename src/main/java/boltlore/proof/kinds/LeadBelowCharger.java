@@ -46,7 +46,7 @@ record LeadBelowCharger(FindingKind finding, String holds, String less, BiPredic
 
     private Stream<PossibleFinding> of(KitView kit, PublicLead lead) {
         String part = lead.part().text();
-        return RolePairs.clashing(
+        return RoleClash.clashing(
                         kit,
                         Role.CHARGER,
                         Role.INLET,
