@@ -21,7 +21,7 @@ final class Grid {
     private static final double LANDSCAPE = 144;
 
     /** A page that is wider than this many times the sheet prints too small: 9 points become less than 8. */
-    static final double WIDEST = 1.2;
+    static final double WIDEST = 1.19;
 
     /** A table that fills less of the sheet than this is left narrow. */
     private static final double NARROW = 0.7;
