@@ -170,6 +170,12 @@ record LaidPage(
                 .orElse(rows.size());
     }
 
+    /** What stands on paper. */
+    List<Stretch> printedStretches() {
+        int rows = printedRows();
+        return stretches.stream().filter(stretch -> stretch.first() < rows).toList();
+    }
+
     /** The table whose heading row stays in view. */
     Optional<LaidTable> main() {
         return Optional.ofNullable(tables.get(mainTable));

@@ -133,9 +133,7 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
 
         Ways(LaidPage page, double paper, Optional<LaidTable> repeated, Set<Table> splitting) {
             this.page = page;
-            this.stretches = page.stretches().stream()
-                    .filter(stretch -> stretch.first() < page.printedRows())
-                    .toList();
+            this.stretches = page.printedStretches();
             this.paper = paper;
             this.repeated = repeated;
             this.splitting = splitting;
