@@ -184,7 +184,7 @@ final class FamiliesAlike {
     }
 
     private static boolean alike(@Nullable Object one, @Nullable Object other) {
-        return one instanceof BigDecimal number && other instanceof BigDecimal figure
+        return (one instanceof BigDecimal number && other instanceof BigDecimal figure)
                 ? number.compareTo(figure) == 0
                 : Objects.equals(one, other);
     }

@@ -45,7 +45,8 @@ final class Torques {
             Port.Bolted bolted = port.bolted();
             BigDecimal torque = bolted == null ? null : bolted.torqueNm();
             BigDecimal steel = bolted == null ? null : OF_STEEL.get(bolted.designation());
-            return torque == null
+            return bolted == null
+                            || torque == null
                             || steel == null
                             || (torque.compareTo(steel) <= 0 && torque.compareTo(steel.multiply(TERMINAL_LEAST)) >= 0)
                     ? Stream.empty()
