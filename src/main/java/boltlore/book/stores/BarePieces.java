@@ -76,7 +76,8 @@ final class BarePieces {
                                     ? ", of which the " + (tracked == Tracked.LOT ? "lot" : "serial number")
                                             + " is written down"
                                     : ""),
-                    "the piece as it was made, taken in" + (tracked != null ? "" : ", or a reason that says where it is from"),
+                    "the piece as it was made, taken in"
+                            + (tracked != null ? "" : ", or a reason that says where it is from"),
                     "'boltlore stock receive " + piece.part() + " 1' takes it in."));
         }
         Held held = new Held(piece.part(), "", "", "", part.bin());
