@@ -67,16 +67,17 @@ final class BarePieces {
 
     private Outcome<Held> in(Piece piece, String reason) {
         Part part = catalogue.parts().get(new PartNumber(piece.part()));
-        if (part == null || part.tracked() != null || reason.isBlank()) {
-            boolean numbered = part != null && part.tracked() != null;
+        Tracked tracked = part == null ? null : part.tracked();
+        if (part == null || tracked != null || reason.isBlank()) {
             return Outcome.faulty(Fault.of(
                     "piece " + piece.piece(),
                     "no bare " + piece.part() + " in the stores for it"
-                            + (numbered
-                                    ? ", of which the " + (part.tracked() == Tracked.LOT ? "lot" : "serial number")
+                            + (tracked != null
+                                    ? ", of which the " + (tracked == Tracked.LOT ? "lot" : "serial number")
                                             + " is written down"
                                     : ""),
-                    "the piece as it was made, taken in" + (numbered ? "" : ", or a reason that says where it is from"),
+                    "the piece as it was made, taken in"
+                            + (tracked != null ? "" : ", or a reason that says where it is from"),
                     "'boltlore stock receive " + piece.part() + " 1' takes it in."));
         }
         Held held = new Held(piece.part(), "", "", "", part.bin());
