@@ -106,7 +106,6 @@ public enum Check {
     DUE_UNLIKE("comes with fewer values than the others"),
     BAG_UNLIKE("in a bag of another stage or sub-system"),
     FUSE_UNLIKE("fuse unlike the others"),
-    COAT_NEEDLESS("coat on what needs none"),
     TRANSLATION("not translated");
 
     private final String written;

@@ -116,7 +116,7 @@ final class RecordCommand extends BookGroup {
                 boolean passed = !report.findings().stops();
                 return reason().then(why -> by().then(by -> bytes(files)
                         .then(bytes -> new FilmDesk(book, by, catalogue)
-                                .keep(names, new FilmDesk.Film(bytes, job.plan(), verdict, passed, codes(report)), why))
+                                .keep(names, bytes, new FilmDesk.Film(job.plan(), verdict, passed, codes(report)), why))
                         .then(written -> {
                             rejected(screen, written.value().rejected());
                             return told(screen, "film", report, passed);

@@ -29,7 +29,7 @@ import java.util.stream.Stream;
  * @param items by their level, then by their number
  * @param supplies what each planned receipt covers
  */
-public record Netting(int now, List<ItemPlan> items, Map<PlannedReceipt, Supply> supplies) {
+public record Netting(int now, List<ItemPlan> items, IdentityHashMap<PlannedReceipt, Supply> supplies) {
 
     /** What scrap leaves of a quantity has no end of digits; so many are kept. */
     private static final int DIGITS = 6;
@@ -60,7 +60,7 @@ public record Netting(int now, List<ItemPlan> items, Map<PlannedReceipt, Supply>
             plans.add(plan);
             plan.planned().forEach(receipt -> explode(receipt, own, data, gross));
         });
-        Map<PlannedReceipt, Supply> supplies = new IdentityHashMap<>();
+        IdentityHashMap<PlannedReceipt, Supply> supplies = new IdentityHashMap<>();
         plans.stream().flatMap(plan -> plan.supplies().stream()).forEach(supply -> {
             if (supply.from() instanceof From.Planned planned) {
                 supplies.put(planned.receipt(), supply);
@@ -155,11 +155,13 @@ public record Netting(int now, List<ItemPlan> items, Map<PlannedReceipt, Supply>
     /** Follows the pegs up, slice by slice: the first pieces of a lot go where its first peg points. */
     private static final class Pegging {
 
-        private final Map<PlannedReceipt, Supply> supplies;
+        private final IdentityHashMap<PlannedReceipt, Supply> supplies;
         private final Function<String, SortedMap<String, BigDecimal>> behind;
         private final SortedMap<String, BigDecimal> outside = new TreeMap<>();
 
-        Pegging(Map<PlannedReceipt, Supply> supplies, Function<String, SortedMap<String, BigDecimal>> behind) {
+        Pegging(
+                IdentityHashMap<PlannedReceipt, Supply> supplies,
+                Function<String, SortedMap<String, BigDecimal>> behind) {
             this.supplies = supplies;
             this.behind = behind;
         }

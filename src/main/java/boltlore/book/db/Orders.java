@@ -10,6 +10,7 @@ import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
 import boltlore.book.QuotedVersion;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -103,7 +104,7 @@ public final class Orders {
      * @param net price before tax, in the currency of its quotation
      * @param cost content that was kept with the quotation, as are the figures
      */
-    public record Confirmed(String order, String family, BigDecimal net, byte[] cost, byte[] figures) {}
+    public record Confirmed(String order, String family, BigDecimal net, String cost, String figures) {}
 
     /** Orders that were confirmed at an instant or later, by their entries; one that was given up since too. */
     public List<Confirmed> confirmedSince(Instant from) {
@@ -118,8 +119,8 @@ public final class Orders {
                         row.getString(1),
                         row.getString(2),
                         new BigDecimal(row.getString(3)),
-                        Contents.unpacked(row.getBytes(4)),
-                        Contents.unpacked(row.getBytes(5))))
+                        new String(Contents.unpacked(row.getBytes(4)), StandardCharsets.UTF_8),
+                        new String(Contents.unpacked(row.getBytes(5)), StandardCharsets.UTF_8)))
                 .list();
     }
 

@@ -10,6 +10,7 @@ import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,8 +76,8 @@ public final class Margins {
         throw new IllegalStateException("No figures of " + order.order());
     }
 
-    private static ObjectReader reader(String order, byte[] content, Faults faults) {
-        if (JsonFile.parse(order, content) instanceof Outcome.Sound<Json> sound) {
+    private static ObjectReader reader(String order, String content, Faults faults) {
+        if (JsonFile.parse(order, content.getBytes(StandardCharsets.UTF_8)) instanceof Outcome.Sound<Json> sound) {
             return ObjectReader.of(sound.value(), faults);
         }
         throw new IllegalStateException("No object of " + order);

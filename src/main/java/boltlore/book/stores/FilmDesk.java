@@ -36,10 +36,9 @@ public final class FilmDesk {
     /**
      * A record as it was judged.
      *
-     * @param record as it was read
      * @param findings of the judgement, as codes
      */
-    public record Film(byte[] record, CoatPlan plan, RecordVerdict verdict, boolean passed, List<String> findings) {}
+    public record Film(CoatPlan plan, RecordVerdict verdict, boolean passed, List<String> findings) {}
 
     /** What is kept of each order, and the pieces that are rejected with it. */
     public record Kept(List<Judged> records, List<Piece> rejected) {}
@@ -47,11 +46,13 @@ public final class FilmDesk {
     /**
      * Keeps a record. All pieces of a rejected batch, and those of others that are not good, are rejected where they came out
      * of the oven, back from the coater, or into the stores; what is picked already is held by the record itself.
+     *
+     * @param record as it was read
      */
-    public Outcome<Written<Kept>> keep(List<String> orders, Film film, String reason) {
+    public Outcome<Written<Kept>> keep(List<String> orders, byte[] record, Film film, String reason) {
         return book.write(
                 by,
-                writing -> RackDesk.kept(writing, orders, "film", film.record(), film.passed(), film.findings(), reason)
+                writing -> RackDesk.kept(writing, orders, "film", record, film.passed(), film.findings(), reason)
                         .then(records -> Outcome.sound(new Kept(records, rejected(writing, film)))));
     }
 

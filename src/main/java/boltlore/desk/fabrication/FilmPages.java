@@ -176,16 +176,12 @@ public final class FilmPages {
                             return verdict(csv, job).then(verdict -> {
                                 Report report = FilmSheet.compose(verdict, job);
                                 Film film = new Film(
-                                        csv,
-                                        job.plan(),
-                                        verdict,
-                                        !report.findings().stops(),
-                                        codes(report));
+                                        job.plan(), verdict, !report.findings().stops(), codes(report));
                                 return new FilmDesk(
                                                 workshop.book(),
                                                 by,
                                                 workshop.bench().catalogue())
-                                        .keep(orders, film, why);
+                                        .keep(orders, csv, film, why);
                             });
                         }),
                 this::form);

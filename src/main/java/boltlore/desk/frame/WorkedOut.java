@@ -34,11 +34,15 @@ public final class WorkedOut<K, T> {
      */
     public record Shown<T>(T value, boolean current) {}
 
-    /** @param work reads the book by itself: it may outlive the call that asks */
+    /**
+     * What was worked out for the key, or for an earlier one where working it out takes long.
+     *
+     * @param work reads the book by itself: it may outlive the call that asks
+     */
     public Shown<T> of(K key, Supplier<T> work) {
         Made<K, T> made;
         synchronized (this) {
-            if (last == null || !last.key().equals(key) && last.tookNs() < slowNs) {
+            if (last == null || (!last.key().equals(key) && last.tookNs() < slowNs)) {
                 last = make(key, work);
             }
             made = last;

@@ -97,7 +97,7 @@ public final class ShortPages {
     private synchronized long touched(Reading reading) {
         long last = reading.journal().last().map(Entry::number).orElse(0L);
         boolean many = last - seen > MOST_ENTRIES;
-        if (many || last > seen && OwedPlan.isTouchedBy(reading.journal().kindsAfter(seen))) {
+        if (many || (last > seen && OwedPlan.isTouchedBy(reading.journal().kindsAfter(seen)))) {
             touched = last;
         }
         seen = Math.max(seen, last);
@@ -116,13 +116,13 @@ public final class ShortPages {
                 .filter(receipt -> !late || receipt.lateBy(plan.netting().now()) > 0)
                 .filter(receipt -> of.isEmpty()
                         || receipt.item().part().text().equals(of)
-                        || !Collections.disjoint(
+                        || (!Collections.disjoint(
                                         plan.netting()
                                                 .askedBy(receipt)
                                                 .outside()
                                                 .keySet(),
                                         asked)
-                                && plan.askedBy(receipt).outside().containsKey(of))
+                                && plan.askedBy(receipt).outside().containsKey(of)))
                 .sorted(Comparator.comparingInt(PlannedReceipt::due).thenComparing(PlannedReceipt::item))
                 .toList();
     }

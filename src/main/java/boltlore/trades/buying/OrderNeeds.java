@@ -36,7 +36,11 @@ import java.util.stream.Stream;
  */
 public record OrderNeeds(KitInWork kit, LocalDate due, List<Demand> needs, Map<StockItem, List<Component>> madeOf) {
 
-    /** @param today from which a kit without a day is begun */
+    /**
+     * What one kit asks of the stores.
+     *
+     * @param today from which a kit without a day is begun
+     */
     public static OrderNeeds of(KitInWork kit, LocalDate today) {
         return new Reading(kit, today).needs();
     }

@@ -25,7 +25,7 @@ import java.util.stream.Collectors;
  * @param unitCost at this quantity, in the supplier's currency
  * @param homeUnitCost the same in the workshop's currency
  * @param homeCost of the line, rounded half-up to the minor unit
- * @param asked for which orders
+ * @param receipt that it was planned as
  */
 public record PurchaseLine(
         Part part,

@@ -128,7 +128,7 @@ final class BagCards {
         List<String> lines = new ArrayList<>();
         torques.getOrDefault(bag, Map.of()).forEach((torque, count) -> {
             StringBuilder line = new StringBuilder(Digits.plain(count) + " ×");
-            for (String word : torque.split(" ")) {
+            for (String word : torque.split(" ", -1)) {
                 if (Mark.Lettering.widthMm(line + " " + word, LETTERS_MM) > WIDTH_MM - 2 * LEFT_MM) {
                     lines.add(line.toString());
                     line = new StringBuilder("   ");

@@ -182,7 +182,7 @@ final class LabelDrawing {
     private void lines(String text, double height) {
         double room = WIDTH_MM - 2 * LEFT_MM;
         StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ")) {
+        for (String word : text.split(" ", -1)) {
             if (!line.isEmpty() && Mark.Lettering.widthMm(line + " " + word, height) > room) {
                 line(line.toString(), height);
                 line.setLength(0);

@@ -100,12 +100,12 @@ class FilmDeskTest {
                         1,
                         TODAY,
                         Collections.nCopies(5, new BigDecimal(um)),
-                        piece == pieces.get(0) ? flawOfFirst : ""))
+                        piece.equals(pieces.get(0)) ? flawOfFirst : ""))
                 .toList();
         RecordVerdict verdict = RecordVerdict.of(PLAN, true, readings, List.of(), CATALOGUE.workshop());
         byte[] record = "as it was read".getBytes(StandardCharsets.UTF_8);
         Written<Kept> kept = sound(new FilmDesk(book, LOU, CATALOGUE)
-                .keep(List.of(ORDER), new Film(record, PLAN, verdict, false, List.of()), ""));
+                .keep(List.of(ORDER), record, new Film(PLAN, verdict, false, List.of()), ""));
         return kept.value().rejected().stream().map(Piece::piece).toList();
     }
 
