@@ -237,6 +237,26 @@ class FitterCardsTest {
         assertThat(lettered(order)).anySatisfy(line -> assertThat(line.text()).contains(" × " + name));
     }
 
+    /** A header tank with its cap and a vacuum set are built up at the vehicle: bags hold what is in them. */
+    @ParameterizedTest
+    @CsvSource({"bl-1001, PV-VS, CO-HDR", "bl-1011, PV-VS, CO-HDR", "bl-2001, ST-VS, CO-HDR"})
+    void a_card_names_what_bags_hold_and_no_set_that_lies_in_none(String order, String vacuum, String tank) {
+        List<String> held = PickingTrade.sure(Demo.kit(order))
+                .picked()
+                .map(item -> item.part().number().text())
+                .toList();
+        String cards = stages(order).stream().map(page -> cells(page)).collect(Collectors.joining());
+        assertThat(held).doesNotContain(vacuum, tank);
+        assertThat(cards).doesNotContain(" " + vacuum, " " + tank).contains("HV-EB16");
+    }
+
+    private static String cells(Page page) {
+        return page.blocks().stream()
+                .filter(block -> block instanceof Table table && table.name().equals("card"))
+                .map(Object::toString)
+                .collect(Collectors.joining());
+    }
+
     /** On the cards of bags. */
     private static List<Mark.Lettering> lettered(String order) {
         return cards(order).pages().stream()
