@@ -162,7 +162,7 @@ final class JointsPage {
     }
 
     /** 'Cradle: Cradle rail (PV-CR)'; what is called as its joint is not said twice. */
-    private static String what(BoltedJoint joint) {
+    static String what(BoltedJoint joint) {
         String held = joint.held();
         boolean same = held.isEmpty() || held.startsWith(joint.says());
         return held.isEmpty() ? joint.says() : same ? held : joint.says() + ": " + held;
