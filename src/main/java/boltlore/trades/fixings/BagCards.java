@@ -69,7 +69,7 @@ final class BagCards {
                                 && words.size(other).equals(words.size(joint))
                                 && !words.torque(other).equals(words.torque(joint)));
                 String where = several ? " – " + joint.position().says().in(language) : "";
-                ofBag.merge(torque(joint) + where, joint.quantity(), BigDecimal::add);
+                ofBag.merge(torque(joint, other(joint, joints)) + where, joint.quantity(), BigDecimal::add);
             }
         });
         // A crate of its own has its crate's label.
@@ -81,9 +81,18 @@ final class BagCards {
         return new Bag(joint.position().stage(), joint.position().bag());
     }
 
-    private String torque(BoltedJoint joint) {
+    /** Its part number where a bolt of another lies in the same bag and is of the same size; else empty. */
+    private String other(BoltedJoint joint, List<BoltedJoint> joints) {
+        boolean same = joints.stream()
+                .anyMatch(other -> bag(other).equals(bag(joint))
+                        && words.size(other).equals(words.size(joint))
+                        && !other.bolt().number().equals(joint.bolt().number()));
+        return same ? " (" + joint.bolt().number() + ")" : "";
+    }
+
+    private String torque(BoltedJoint joint, String number) {
         String stages = joint.stages().isPresent() ? " – " + phrases.say("seeCard") : "";
-        return words.size(joint) + " – " + words.torque(joint) + stages;
+        return words.size(joint) + number + " – " + words.torque(joint) + stages;
     }
 
     List<PageBuilder> pages(PrintSetup print) {

@@ -15,8 +15,11 @@ import java.util.stream.Stream;
 /** Bolts and their torques for people who fit them, in one language. */
 record BoltWords(Phrases phrases, String language) {
 
-    /** 'M8 × 25, 8.8'. */
+    /** 'M8 × 25, 8.8'; a set by its name, 'Earth bolt set M8 (FX-E8)'. */
     String size(BoltedJoint joint) {
+        if (joint.calledByName()) {
+            return joint.bolt().name().in(language) + " (" + joint.bolt().number() + ")";
+        }
         Fixing fixing = joint.fixing();
         BigDecimal length = fixing.lengthMm();
         String propertyClass = fixing.propertyClass();

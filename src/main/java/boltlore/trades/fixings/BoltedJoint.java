@@ -48,6 +48,11 @@ public record BoltedJoint(
         return Objects.requireNonNull(bolt.fixing(), "a bolt has a thread");
     }
 
+    /** Whether thread, length and class do not say what is taken from the bag: a set, or a bolt that has its washer on it. */
+    boolean calledByName() {
+        return fixing().washer() == Fixing.Washer.FITTED;
+    }
+
     /** What this joint's drawing or maker asks for; empty where the bolt's table holds. */
     public Optional<JointFacts.OwnTorque> ownTorque() {
         return Optional.ofNullable(facts)

@@ -234,11 +234,20 @@ final class FitterCards {
     /** 'Battery box, rear: 1 × Battery box (PV-BX-R)'; of what is asked for by it, only what is no bolt, nut or washer. */
     private String fits(Position position, List<Item> items) {
         String parts = items.stream()
+                .flatMap(this::inBags)
                 .filter(item -> item.origin() instanceof Origin.OwnLine || !isFixing(item))
                 .map(this::one)
                 .collect(Collectors.joining(phrases.say("next")));
         String says = position.says().in(language);
         return parts.isEmpty() ? says : phrases.say("fits", says, parts);
+    }
+
+    /** What of it lies in a bag or crate by its own number, as the packing list has it: of a built-up set what is in it. */
+    private Stream<Item> inBags(Item item) {
+        List<Item> picked = item.all().filter(Item::picked).toList();
+        return picked.isEmpty() || picked.contains(item)
+                ? Stream.of(item)
+                : picked.stream().filter(each -> !isFixing(each));
     }
 
     private boolean isFixing(Item item) {

@@ -54,7 +54,7 @@ final class JointsPage {
         TableSpec<BoltedJoint> spec =
                 TableSpec.<BoltedJoint>named("joints").text("what", "Joint, what is bolted", 56, JointsPage::what);
         return torques(spec.quantity("quantity", "Bolts", "", BoltedJoint::quantity)
-                        .text("size", "Size, class", 18, joint -> size(joint.fixing()))
+                        .text("size", "Size, class", 18, JointsPage::size)
                         .decimal("torque", "Torque", "Nm", 1, joint -> ofTorque(joint, BoltedJoint::torqueNm)))
                 .text("table", "Table", 5, joint -> ofTorque(joint, of -> mark(of, fixings)))
                 .text("washers-and-nuts", "Washers and nuts", 44, JointsPage::with)
@@ -162,7 +162,7 @@ final class JointsPage {
     }
 
     /** 'Cradle: Cradle rail (PV-CR)'; what is called as its joint is not said twice. */
-    private static String what(BoltedJoint joint) {
+    static String what(BoltedJoint joint) {
         String held = joint.held();
         boolean same = held.isEmpty() || held.startsWith(joint.says());
         return held.isEmpty() ? joint.says() : same ? held : joint.says() + ": " + held;
@@ -222,7 +222,7 @@ final class JointsPage {
     /** How many bolts of which size, with their torque and the friction that it stands for. */
     static TableSpec<BoltedJoint> bolts(TableSpec<BoltedJoint> spec) {
         return torques(spec.quantity("quantity", "Bolts", "", BoltedJoint::quantity)
-                .text("size", "Size, class", 18, joint -> size(joint.fixing()))
+                .text("size", "Size, class", 18, JointsPage::size)
                 .decimal("torque", "Torque", "Nm", 1, joint -> ofTorque(joint, BoltedJoint::torqueNm))
                 .decimal(
                         "friction",
@@ -252,8 +252,12 @@ final class JointsPage {
         return joint.safety() ? "yes" : null;
     }
 
-    /** 'M8 × 25, 8.8'. */
-    private static String size(Fixing fixing) {
+    /** 'M8 × 25, 8.8'; a set by its name, 'Earth bolt set M8 (FX-E8)'. */
+    private static String size(BoltedJoint joint) {
+        if (joint.calledByName()) {
+            return joint.bolt().name().english() + " (" + joint.bolt().number() + ")";
+        }
+        Fixing fixing = joint.fixing();
         BigDecimal length = fixing.lengthMm();
         return fixing.thread() + (length == null ? "" : " × " + Digits.plain(length)) + ", "
                 + (fixing.propertyClass() == null ? "class unknown" : fixing.propertyClass());

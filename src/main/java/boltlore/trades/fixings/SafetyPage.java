@@ -25,8 +25,8 @@ final class SafetyPage {
     private SafetyPage() {}
 
     private static TableSpec<BoltedJoint> spec(KitFixings fixings) {
-        TableSpec<BoltedJoint> bolts = JointsPage.bolts(
-                TableSpec.<BoltedJoint>named("signed-joints").text("joint", "Joint", 28, BoltedJoint::says));
+        TableSpec<BoltedJoint> bolts = JointsPage.bolts(TableSpec.<BoltedJoint>named("signed-joints")
+                .text("joint", "Joint", 28, joint -> told(joint, fixings)));
         return JointsPage.inStages(bolts, fixings)
                 .text("table", "Table", 5, joint -> JointsPage.ofTorque(joint, of -> JointsPage.mark(of, fixings)))
                 .decimal("preload", "Preload", "kN", 1, joint -> kilonewton(joint.preloadNewton()))
@@ -45,6 +45,15 @@ final class SafetyPage {
                 .box(Column.signature("signed", "Signature, date"))
                 .besideThePaper()
                 .text("torque-table", "Torque table", 30, joint -> JointsPage.ofTorque(joint, BoltedJoint::torqueFrom));
+    }
+
+    /** With what is bolted where another joint to sign for is called the same: nobody signs for the wrong one. */
+    static String told(BoltedJoint joint, KitFixings fixings) {
+        boolean several = fixings.joints().stream()
+                        .filter(other -> other.safety() && other.says().equals(joint.says()))
+                        .count()
+                > 1;
+        return several ? JointsPage.what(joint) : joint.says();
     }
 
     static PageBuilder compose(KitFixings fixings, Workshop workshop, String footer) {

@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The tables that are picked from, and the pages of what does not lie in the bins. */
 final class PickPages {
@@ -262,10 +263,12 @@ final class PickPages {
         return finish == null ? name : finish.says().english();
     }
 
-    /** 'front 4, cabin 8'. */
+    /** 'Front 4, Cabin 8, spares 1': all that is taken, for whoever adds it up. */
     private String byStage(PickRow row) {
-        return row.byStage().stream()
-                .map(at -> kit.workshop().stageSays(at.stage(), "en") + " " + Digits.plain(at.quantity()))
-                .collect(Collectors.joining(", "));
+        Stream<String> stages = row.byStage().stream()
+                .map(at -> kit.workshop().stageSays(at.stage(), "en") + " " + Digits.plain(at.quantity()));
+        Stream<String> spares =
+                row.spares().signum() > 0 ? Stream.of("spares " + Digits.plain(row.spares())) : Stream.empty();
+        return Stream.concat(stages, spares).collect(Collectors.joining(", "));
     }
 }

@@ -8,6 +8,7 @@ import boltlore.report.drawing.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -158,11 +159,20 @@ final class LabelDrawing {
 
     private void dangerous() {
         if (crate.load().dangerous()) {
-            boolean lithium = shipment.dangerous().stream()
-                    .anyMatch(goods -> goods.lithium() && goods.crates().contains(crate));
             line(crate.load().un(), UN_MM);
-            lines(lithium ? say("lithium") + " – " + call() : call(), 2.4);
+            lines(Stream.concat(inside(), Stream.of(call())).collect(Collectors.joining(" – ")), 2.4);
         }
+    }
+
+    /** What batteries lie in it, by name. */
+    private Stream<String> inside() {
+        return shipment.dangerous().stream()
+                .filter(goods -> goods.crates().contains(crate))
+                .flatMap(goods -> goods.lithium()
+                        ? Stream.of("lithium")
+                        : goods.entry().filter(UnNumber::leadAcid).stream().map(entry -> "lead"))
+                .distinct()
+                .map(this::say);
     }
 
     private String call() {

@@ -87,6 +87,11 @@ public enum UnNumber {
         return hazardClass.equals("9");
     }
 
+    /** Whether acid is in it. */
+    public boolean leadAcid() {
+        return this == LEAD_ACID_SEALED || this == LEAD_ACID_FILLED;
+    }
+
     /** Road tunnel code. */
     public String tunnel() {
         return "(E)";

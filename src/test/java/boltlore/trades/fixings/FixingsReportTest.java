@@ -8,7 +8,10 @@ import boltlore.report.Page;
 import boltlore.report.Report;
 import boltlore.report.text.TextWriter;
 import boltlore.trades.KitInWork;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FixingsReportTest {
 
@@ -44,5 +47,20 @@ class FixingsReportTest {
                 .contains("are never replaced by stainless steel")
                 .contains("nobody works under a load on a jack")
                 .contains("A joint without a signature is an open joint.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"bl-1001", "bl-2001"})
+    void no_two_joints_to_sign_for_are_called_the_same(String order) {
+        KitInWork kit = Demo.kit(order);
+        FixingsMaker.KitFixings fixings = FixingsMaker.make(kit);
+        List<String> told = fixings.joints().stream()
+                .filter(BoltedJoint::safety)
+                .map(joint -> SafetyPage.told(joint, fixings))
+                .toList();
+        assertThat(told)
+                .doesNotHaveDuplicates()
+                .anyMatch(says -> says.matches("Torque arms: .*left.*"))
+                .contains("Cradle");
     }
 }

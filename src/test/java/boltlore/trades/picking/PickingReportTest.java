@@ -79,6 +79,16 @@ class PickingReportTest {
         assertThat(cell(walk, "FX-M12", "count")).isEqualTo("6");
     }
 
+    /** 18 are taken: 7 and 8 are fitted, 3 are spares. */
+    @Test
+    void what_a_part_is_for_adds_up_to_what_is_taken() {
+        Table walk = table(sheet(withAir()).page("Pick list"), "bins");
+        assertThat(cell(walk, "FX-M8", "stages")).isEqualTo("Front bay 7, Cabin 8, spares 3");
+        assertThat(cell(walk, "FX-M8", "count")).isEqualTo("15");
+        assertThat(cell(walk, "FX-M8", "spares")).isEqualTo("3");
+        assertThat(cell(walk, "FX-M12", "stages")).doesNotContain("spares");
+    }
+
     @Test
     void the_page_for_numbers_says_what_to_write_into_its_boxes() {
         Table serials = table(sheet(withAir()).page("Serials"), "numbers");

@@ -21,6 +21,7 @@ import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -120,5 +121,26 @@ class DemoShipmentsTest {
 
     private static BigDecimal sum(Stream<BigDecimal> all) {
         return all.reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** Acid, gas and short circuit of lead-acid batteries: common practice, no source. */
+    @Test
+    void lead_acid_batteries_warn_of_acid_gas_and_short_circuit_and_no_other_part_does() {
+        assertThat(Demo.catalogue().parts().values()).allSatisfy(part -> {
+            boolean lead = part.transport() != null
+                    && UnNumber.of(part.transport().un())
+                            .filter(UnNumber::leadAcid)
+                            .isPresent();
+            assertThat(part.cautions().contains("lead-acid"))
+                    .as(part.number().text())
+                    .isEqualTo(lead);
+        });
+        assertThat(Demo.kit("bl-1001")
+                        .workshop()
+                        .cautions()
+                        .get("lead-acid")
+                        .says()
+                        .english())
+                .contains("acid", "gas", "short circuit", "upright", "Eye protection");
     }
 }

@@ -7,6 +7,7 @@ import boltlore.measure.Wording;
 import boltlore.report.drawing.Clearances;
 import boltlore.report.drawing.Drawing;
 import boltlore.report.drawing.Mark;
+import boltlore.sketch.PartSketch;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -99,6 +100,21 @@ class ShipDrawingsTest {
                 .contains("Gross 28 kg", "UN 3480", "Keep away from rain – Do not stack")
                 .contains("Two people lift it")
                 .anySatisfy(words -> assertThat(words).startsWith("Lithium ion batteries"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"UN 2800, en, Lead-acid batteries", "UN 2794, de, Bleibatterien", "UN 2800, fr, Batteries au plomb"})
+    void a_label_says_that_lead_acid_batteries_are_inside_and_stand_upright(String un, String language, String says) {
+        PartSketch battery =
+                PartSketch.bought("LEAD").massKg("19").transport(un).customs("8507.10", "HU");
+        Shipment shipment =
+                new ShippedKit().part("A", "5", 1).part(battery, "", 1).shipment();
+        Clearances.assertLegible(label(shipment, 1, language));
+        assertThat(lettering(label(shipment, 1, language)))
+                .contains(un)
+                .anySatisfy(words -> assertThat(words).startsWith(says));
+        assertThat(lettering(label(shipment, 0, language)))
+                .noneSatisfy(words -> assertThat(words).startsWith(says));
     }
 
     /** ADR 5.2.1.1, as published: the UN number is at least 12 mm high on packages of more than 30 kg. */
