@@ -11,6 +11,9 @@ package boltlore.report;
  */
 public record PrintSetup(boolean landscape, String header, String footer, PageCount count, int frozenColumns) {
 
+    /** How many characters of a header or footer are printed; a spreadsheet holds 255 there, its codes included. */
+    public static final int LONGEST_LINE = 120;
+
     public static final PrintSetup PORTRAIT = new PrintSetup(false, "", "", PageCount.ENGLISH, 0);
     public static final PrintSetup LANDSCAPE = PORTRAIT.turned(true);
 

@@ -8,6 +8,7 @@ import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Says at the head of a sheet what stops its order, whichever room found it: whoever cuts, coats, picks or packs reads
@@ -48,7 +49,7 @@ public final class StopsAtHead {
         return with(
                 report,
                 lines(stops, "en"),
-                language -> lead(stops, language) + Note.colon(language) + titles(stops, language),
+                language -> edge(first, stops, language),
                 (at, language) -> at == 0 ? lines(stops, language) : List.of(pointer(first, stops, language)));
     }
 
@@ -115,6 +116,21 @@ public final class StopsAtHead {
         boolean shipping =
                 stops.stream().allMatch(stop -> stop.finding().kind().room().equals("ship"));
         return Sentences.word(shipping ? "stopped.ship" : "stopped", language);
+    }
+
+    /** What was found, else whose it is, else where it stands: the first of them that has room, never the half of one. */
+    private static String edge(Page first, List<Stop> stops, String language) {
+        String lead = lead(stops, language) + Note.colon(language);
+        List<String> orders = stops.stream().map(Stop::order).distinct().toList();
+        boolean several = orders.size() > 1;
+        String where = Sentences.word(several ? "stopped.orders" : "stopped.see", language)
+                .replace("{page}", first.name())
+                .replace("{count}", String.valueOf(orders.size()));
+        return Stream.of(titles(stops, language), several ? String.join(", ", orders) : "")
+                .filter(says -> !says.isEmpty() && lead.length() + says.length() <= PrintSetup.LONGEST_LINE)
+                .findFirst()
+                .map(lead::concat)
+                .orElse(lead + where);
     }
 
     private static Block pointer(Page first, List<Stop> stops, String language) {

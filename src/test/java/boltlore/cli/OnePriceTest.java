@@ -126,6 +126,19 @@ class OnePriceTest {
 
     @ParameterizedTest
     @MethodSource("kits")
+    @DisplayName("what is near-critical on the cost statement is not said in the table above it again")
+    void beyond(OrderKit kit) {
+        Report statement = books(kit, pricing(kit)).get("cost-statement");
+
+        assertThat(table(statement, "near-critical").rows())
+                .extracting(Row::cells)
+                .doesNotContainAnyElementsOf(table(statement, "order-first").rows().stream()
+                        .map(Row::cells)
+                        .toList());
+    }
+
+    @ParameterizedTest
+    @MethodSource("kits")
     @DisplayName("what the cost statement starts first is ordered or released on the bill by the same day")
     void dates(OrderKit kit) {
         Map<String, Report> books = books(kit, pricing(kit));

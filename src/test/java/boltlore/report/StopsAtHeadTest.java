@@ -11,6 +11,7 @@ import boltlore.trades.shipping.ShippingFinding;
 import boltlore.trades.weighing.WeighingFinding;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -85,6 +86,23 @@ class StopsAtHeadTest {
     void names_the_order_on_a_sheet_of_several() {
         assertThat(text(StopsAtHead.on(report("en"), List.of(new Stop("BL-7", LIFTS.finding())))))
                 .contains("settled: BL 7: More is removed");
+    }
+
+    @Test
+    void above_the_paper_says_how_many_orders_wait_where_their_numbers_do_not_fit() {
+        List<Stop> few = List.of(
+                new Stop("BL-7", LIFTS.finding()),
+                new Stop("BL-8", LIFTS.finding()),
+                new Stop("BL-9", LIFTS.finding()));
+        assertThat(StopsAtHead.on(report("en"), few).pages().get(1).print().header())
+                .isEqualTo("STOP, not to be cut, coated, picked or shipped before this is settled: BL-7, BL-8, BL-9");
+        List<Stop> many = IntStream.range(1000, 1010)
+                .mapToObj(number -> new Stop("BL-" + number, LIFTS.finding()))
+                .toList();
+        assertThat(StopsAtHead.on(report("en"), many).pages())
+                .allSatisfy(page -> assertThat(page.print().header())
+                        .endsWith("settled: 10 orders, see 'Front'")
+                        .hasSizeLessThanOrEqualTo(120));
     }
 
     @ParameterizedTest

@@ -24,7 +24,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 record DrawingWriter(XSSFWorkbook book, XSSFSheet sheet, LaidPage page) {
 
     /** In points: a picture that begins on a page's very edge is printed on the page before as well, where nobody sees it. */
-    private static final double CLEAR_OF_BREAK = 0.75;
+    static final double CLEAR_OF_BREAK = 0.75;
 
     /** How large the box of a remark is that opens beside its cell. */
     private static final int REMARK_COLUMNS = 3;

@@ -236,16 +236,21 @@ final class PageLayout implements Block.Cases<Void> {
                 : (int) table.table().rows().stream().filter(Row::isPlain).count();
     }
 
-    /** At its own size on paper, where a page that is wider than the sheet is shrunk; never wider than the columns. */
+    /**
+     * At its own size on paper, where a page that is wider than the sheet is shrunk; never wider than the columns nor higher
+     * than a row may be, or what comes next would cover its foot.
+     */
     @Override
     public Void picture(Picture picture) {
         Drawing drawing = picture.drawing();
         double natural = drawing.widthMm() * POINTS_PER_MM;
         double shrunk = Math.max(1, grid.total() / sheet);
         double scale = Math.min(shrunk, grid.total() * POINTS_PER_CHARACTER / natural);
-        double height = drawing.heightMm() * POINTS_PER_MM * scale;
+        double high = drawing.heightMm() * POINTS_PER_MM;
+        scale = Math.min(scale, (LookStyle.TALLEST - DrawingWriter.CLEAR_OF_BREAK) / high);
+        double height = high * scale;
         laid.pictures().add(new LaidPicture(drawing, rows.size(), natural * scale, height));
-        rows.add(LaidRow.gap(Math.min(LookStyle.TALLEST, height)));
+        rows.add(LaidRow.gap(height));
         return null;
     }
 

@@ -44,9 +44,6 @@ final class SheetWriter {
     /** Fewer rows are seen at a glance. */
     private static final int WORTH_A_FILTER = 6;
 
-    /** A header or footer holds no more (a limit that Excel documents), codes included. */
-    private static final int LONGEST_LINE = 120;
-
     private static final String SMALL = "&8 ";
 
     /** Programs shrink it with the page. */
@@ -135,7 +132,7 @@ final class SheetWriter {
     }
 
     private static String line(String text) {
-        String fitting = text.length() > LONGEST_LINE ? text.substring(0, LONGEST_LINE) : text;
+        String fitting = text.length() > PrintSetup.LONGEST_LINE ? text.substring(0, PrintSetup.LONGEST_LINE) : text;
         return fitting.replace("&", "&&");
     }
 

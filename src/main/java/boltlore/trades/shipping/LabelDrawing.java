@@ -176,7 +176,8 @@ final class LabelDrawing {
     }
 
     private String call() {
-        return words.phrases().say("damaged", shipment.shipping().consignor().phone());
+        return words.phrases()
+                .say("damaged", shipment.shipping().consignor().phone().replace(' ', '\u00a0'));
     }
 
     /** Order, crate and how many there are, for a scanner; the same in letters below it. */

@@ -127,6 +127,11 @@ final class PackedParts {
                         phrases.say("name"),
                         14,
                         written -> written.line().of().part().name().in(words.language()))
+                .whole(
+                        "crate",
+                        phrases.say("crate"),
+                        "",
+                        written -> written.crate().number())
                 .box(Column.blank("serial", phrases.say("serial")).atMost(26));
     }
 

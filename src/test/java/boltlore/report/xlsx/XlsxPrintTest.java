@@ -177,6 +177,27 @@ class XlsxPrintTest {
         assertThat(opened.find(drawing, "//@descr")).containsExactly("Two rails & a hook");
     }
 
+    /** What a picture keeps clear of the row above it, less than a point, it may take of the gap below. A row is 409 points high at the most (Excel specifications and limits, from memory); a point is 12700 EMU. */
+    @Test
+    void a_drawing_is_no_higher_than_the_row_that_holds_its_place() {
+        Drawing label = new Drawing(169, 132, "Two labels", List.of());
+        TableBuilder wide = Table.named("wide");
+        for (int i = 0; i < 14; i++) {
+            wide.columns(Column.text("c" + i, "A rather long heading " + i).atMost(14));
+        }
+        wide.row().put("c0", "A crate with words ".repeat(3));
+        Opened opened = Opened.of(Report.named("plan", "Plan")
+                .page(Page.named("One").picture(label).picture(label).add(wide))
+                .build());
+        double highest = opened.find(FIRST, "//row/@ht").stream()
+                .mapToDouble(Double::parseDouble)
+                .max()
+                .orElseThrow();
+        assertThat(opened.find("xl/drawings/drawing1.xml", "//*[local-name()='to']/*[local-name()='rowOff']"))
+                .isNotEmpty()
+                .allSatisfy(high -> assertThat(Long.parseLong(high) / 12700.0).isLessThanOrEqualTo(highest + 0.8));
+    }
+
     private static TableBuilder list(String name, int columns, int rows) {
         TableBuilder table = Table.named(name);
         for (int i = 0; i < columns; i++) {

@@ -76,6 +76,9 @@ class PackedPartsTest {
         assertThat(column(table(list, "numbers"), "part"))
                 .as("a lot is the workshop's")
                 .containsExactly("MO");
+        assertThat(table(list, "numbers").rows().get(0).cells())
+                .as("a single piece lies in a crate too")
+                .contains(Cell.of(new BigDecimal("1")));
     }
 
     private static Table table(Report report, String name) {

@@ -10,6 +10,7 @@ import boltlore.report.Approved;
 import boltlore.report.Page;
 import boltlore.report.Report;
 import boltlore.report.Table;
+import boltlore.report.drawing.Mark;
 import boltlore.report.html.HtmlWriter;
 import boltlore.report.json.JsonWriter;
 import boltlore.report.text.TextWriter;
@@ -59,6 +60,23 @@ class ShippingReportTest {
         LocalDate placed = Objects.requireNonNull(costed.bill().order().placed());
         return SellingPrice.of(OrderPricing.of(costed.bill(), costed.catalogue(), new QuoteRequest(placed, null, null)))
                 .orElseThrow();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de", "fr"})
+    void a_telephone_number_is_not_broken_on_a_label(String language) {
+        Shipment shipment = shipment("bl-2001", By.ROAD, "IE");
+        String phone = shipment.shipping().consignor().phone();
+        assertThat(shipment.crates())
+                .filteredOn(crate -> crate.load().dangerous())
+                .isNotEmpty()
+                .allSatisfy(crate -> assertThat(
+                                LabelDrawing.draw(List.of(crate), shipment, LoadWords.of(shipment, language))
+                                        .marks())
+                        .filteredOn(mark -> mark instanceof Mark.Lettering words
+                                && words.text().replace('\u00a0', ' ').contains(phone))
+                        .as("the sender's line and whom to call")
+                        .hasSize(2));
     }
 
     private static Report sheet(Shipment shipment) {

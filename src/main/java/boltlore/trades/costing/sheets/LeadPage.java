@@ -11,6 +11,7 @@ import boltlore.trades.costing.path.Slot;
 import boltlore.trades.costing.path.Step;
 import boltlore.trades.costing.quote.Calculation;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
@@ -41,14 +42,23 @@ final class LeadPage {
         page.note(says(path));
         TableSpec<Slot<Step>> chain = steps("critical-path").whole("saving", "Saving if halved", "days", this::gain);
         page.heading("Critical path").add(chain.of(path.chain()));
-        page.heading("Order or release these first").add(slack("order-first").of(path.first(MOST)));
-        page.heading("Near-critical").add(slack("near-critical").of(path.next(MOST)));
+        List<Slot<Step>> first = path.first(MOST);
+        page.heading("Order or release these first").add(slack("order-first").of(first));
+        page.heading("Near-critical, beyond these").add(slack("near-critical").of(beyond(first)));
         return page.note(
                 "Days are calendar days; day 0 is the day on which the first step may start. Dates are counted back from the day the kit is due"
                         + (due == null ? ", which is not given yet" : ", " + due)
                         + ". Slack is how late a step may be without moving the day of shipping. A part waits for all that it"
                         + " contains; a companion that a part brings must be there when that part is put into something, not when"
                         + " it is made. Nothing is taken from stock.");
+    }
+
+    /** What has little slack and does not stand in the table above. */
+    private List<Slot<Step>> beyond(List<Slot<Step>> first) {
+        return path.next(Integer.MAX_VALUE).stream()
+                .filter(slot -> !first.contains(slot))
+                .limit(MOST)
+                .toList();
     }
 
     private TableSpec<Slot<Step>> slack(String name) {
