@@ -107,14 +107,11 @@ public final class Book implements AutoCloseable {
     public <T> Outcome<Written<T>> write(By by, Function<Writing, Outcome<T>> work) {
         return transactionOutcome(true, handle -> {
             Optional<Entry> last = new Journal(handle).last();
-            Optional<Long> done = by.once().isEmpty() ? Optional.empty() : new Sent(handle).entry(by.once());
-            if (done.isPresent()) {
-                throw new DoneBefore(done.get());
-            }
+            new Sent(handle).notDone(by);
             Writing writing = Writing.by(handle, by);
             return work.apply(writing).then(value -> {
-                if (!by.once().isEmpty() && !writing.added().isEmpty()) {
-                    new Sent(handle).add(by.once(), writing.added().get(0).number());
+                if (!writing.added().isEmpty()) {
+                    new Sent(handle).add(by, writing.added().get(0).number());
                 }
                 return Outcome.sound(new Written<>(value, writing.added(), clock(last, writing.stamp())));
             });
