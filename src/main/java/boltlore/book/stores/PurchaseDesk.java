@@ -2,10 +2,8 @@ package boltlore.book.stores;
 
 import boltlore.book.BuiltHappening.Worked;
 import boltlore.book.By;
-import boltlore.book.Entry;
 import boltlore.book.PurchaseHappening;
 import boltlore.book.PurchaseStanding;
-import boltlore.book.Subject;
 import boltlore.book.db.Book;
 import boltlore.book.db.Reading;
 import boltlore.book.db.Writing;
@@ -37,7 +35,7 @@ import java.util.stream.Collectors;
 /** What all owed orders lack, and purchase orders for it. */
 public final class PurchaseDesk {
 
-    private static final int FIRST = 1001;
+    static final int FIRST = 1001;
 
     private final Book book;
     private final By by;
@@ -115,23 +113,9 @@ public final class PurchaseDesk {
                 : Outcome.faulty(Fault.of(
                         "",
                         "purchase orders that were placed since this was worked out: "
-                                + String.join("; ", placedSince(writing, known)),
+                                + String.join("; ", OwedPlan.placedSince(writing, known)),
                         "those that the plan was made with",
                         "Look again at what is short; nothing was placed."));
-    }
-
-    /** 'PO-1001, by Kim Aster on 2026-11-30 at 08:00 UTC', of each that there was not yet. */
-    private static List<String> placedSince(Reading reading, int known) {
-        List<String> says = new ArrayList<>();
-        for (int number = FIRST + known; number < FIRST + reading.stock().purchaseCount(); number++) {
-            String name = "PO-" + number;
-            reading.journal().of(new Subject(PurchaseHappening.WHAT, name)).stream()
-                    .findFirst()
-                    .ifPresent(entry -> says.add(name + ", by "
-                            + reading.persons().shown(entry.stamp().person()) + " on "
-                            + Entry.written(entry.stamp().at()).substring(0, 16).replace("T", " at ") + " UTC"));
-        }
-        return says;
     }
 
     private Outcome<List<PurchaseStanding>> place(
