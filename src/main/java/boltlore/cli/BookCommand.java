@@ -7,6 +7,7 @@ import boltlore.book.db.Place;
 import boltlore.book.db.Written;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -74,6 +75,11 @@ abstract class BookCommand extends RoomCommand {
 
     Outcome<By> by() {
         return option.by();
+    }
+
+    /** The day by the clock that the entries of this command have. */
+    LocalDate today() {
+        return option.today();
     }
 
     /** Tells what stands in the book now, and what is to be said of the desk's clock. */

@@ -72,8 +72,11 @@ final class BookOption {
                 DESK_VARIABLE, environment.getOrDefault("HOSTNAME", environment.getOrDefault("COMPUTERNAME", "desk")));
         return Said.text("--by", who, TextShape.LINE)
                 .then(person -> Said.text(DESK_VARIABLE, desk, TextShape.LINE)
-                        .then(at -> Outcome.sound(
-                                new By(now(), LocalDate.ofInstant(now(), ZoneId.systemDefault()), at, person))));
+                        .then(at -> Outcome.sound(new By(now(), today(), at, person))));
+    }
+
+    LocalDate today() {
+        return LocalDate.ofInstant(now(), ZoneId.systemDefault());
     }
 
     private Instant now() {

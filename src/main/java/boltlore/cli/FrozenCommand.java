@@ -13,8 +13,6 @@ import boltlore.json.TextShape;
 import boltlore.measure.Digits;
 import boltlore.trades.KitInWork;
 import java.math.BigDecimal;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
@@ -35,10 +33,6 @@ abstract class FrozenCommand extends BookCommand {
 
     Outcome<String> reason() {
         return reason.read();
-    }
-
-    static LocalDate today() {
-        return LocalDate.now(ZoneId.systemDefault());
     }
 
     /** Works in the book that is there, with the catalogue as it is. */

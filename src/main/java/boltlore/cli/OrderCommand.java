@@ -16,7 +16,6 @@ import boltlore.json.TextShape;
 import boltlore.order.Order;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -131,7 +130,7 @@ final class OrderCommand extends BookGroup {
                             .filter(state -> state.open() || state.owed())
                             .toList()
                     : states;
-            LocalDate today = LocalDate.now(ZoneId.systemDefault());
+            LocalDate today = today();
             return inBook(
                     place,
                     book -> book.read(reading -> {

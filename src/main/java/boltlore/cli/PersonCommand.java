@@ -218,7 +218,8 @@ final class PersonCommand extends BookGroup {
                                                 screen.wrapped(
                                                         0,
                                                         "Sheets that were written, exports and backups of the book hold the name still:"
-                                                                + " delete or shred those too.");
+                                                                + " delete or shred those too. Chassis numbers of orders are kept"
+                                                                + " for recalls.");
                                             }))))));
         }
     }

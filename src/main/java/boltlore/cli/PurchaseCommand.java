@@ -155,18 +155,18 @@ final class PurchaseCommand extends BookGroup {
                             listing,
                             reading.stock().purchases(all).stream()
                                     .filter(order ->
-                                            !late || order.lines().stream().anyMatch(Listed::overdue))
+                                            !late || order.lines().stream().anyMatch(this::overdue))
                                     .toList(),
                             PurchaseCommand::asJson,
-                            Listed::says,
+                            this::says,
                             "Nothing is on order.")));
         }
 
-        private static boolean overdue(LineStanding line) {
+        private boolean overdue(LineStanding line) {
             return line.left().signum() > 0 && line.due().isBefore(today());
         }
 
-        private static String says(PurchaseStanding order) {
+        private String says(PurchaseStanding order) {
             return line(order)
                     + order.lines().stream()
                             .filter(each -> each.left().signum() > 0)

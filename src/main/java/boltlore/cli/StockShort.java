@@ -43,7 +43,7 @@ final class StockShort extends FrozenCommand {
         return command.frozen(
                 book,
                 catalogue,
-                (reading, kits) -> OwedPlan.of(reading, catalogue, on == null ? FrozenCommand.today() : on, kits::of)
+                (reading, kits) -> OwedPlan.of(reading, catalogue, on == null ? command.today() : on, kits::of)
                         .then(plan -> plan.isEmpty()
                                 ? Outcome.faulty(Fault.of(
                                         "",

@@ -232,7 +232,11 @@ class BuiltInBookTest {
         void erased() throws IOException {
             String before = desk.done("order", "show", "BL-1001", "--kit");
             assertThat(desk.refused("person", "erase", "P-2")).contains("why the data are erased");
-            desk.done("person", "erase", "P-2", "--reason", "asked by letter");
+            assertThat(desk.refused("person", "erase", "P-2", "--reason", "orchard lane bakery asked by letter"))
+                    .contains("a reason that holds the name")
+                    .doesNotContain("Orchard");
+            assertThat(desk.done("person", "erase", "P-2", "--reason", "asked by letter"))
+                    .contains("Chassis numbers of orders are kept for recalls");
 
             assertThat(bytes())
                     .as("neither name nor address nor telephone")

@@ -193,6 +193,43 @@ class SentTwiceTest {
     }
 
     @Test
+    @DisplayName("with another number in it is refused, says what it did, and leads there")
+    void changed() throws IOException, InterruptedException {
+        Form form = form("6");
+        int before = Integer.parseInt(lies());
+
+        String landed = send(desk, form).headers().firstValue("Location").orElseThrow();
+        HttpResponse<String> again = send(desk, form.with("quantity", "60"));
+
+        assertThat(again.statusCode()).isEqualTo(409);
+        assertThat(again.body())
+                .contains(
+                        "This form was sent already",
+                        "part FX-W6",
+                        "quantity 6,",
+                        "nothing was changed",
+                        landed.replace("&", "&amp;"));
+        assertThat(lies()).isEqualTo(String.valueOf(before + 6));
+    }
+
+    @Test
+    @DisplayName("with another number of an order in it begins no second order")
+    void changedOrder() throws IOException, InterruptedException {
+        Form form = formOf("/sales/new");
+        form.fields()
+                .putAll(Map.of("customer", "Ann Gable", "family", "pannier-van", "built", "1968", "number", "BL-7101"));
+        send(desk, "/sales/new", form);
+        HttpResponse<String> again = send(desk, "/sales/new", form.with("number", "BL-7102"));
+
+        assertThat(again.statusCode()).isEqualTo(409);
+        assertThat(again.body()).contains("This form was sent already", "/sales/order/BL-7101");
+        assertThat(desk.book()
+                        .<Boolean>read(
+                                reading -> reading.orders().find("BL-7102").isPresent()))
+                .isFalse();
+    }
+
+    @Test
     @DisplayName("is another piece of work where its page was opened anew, though it says the same")
     void two_forms() throws IOException, InterruptedException {
         int before = Integer.parseInt(lies());

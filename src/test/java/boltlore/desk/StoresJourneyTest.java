@@ -220,7 +220,8 @@ class StoresJourneyTest extends RoomInBrowser {
         assertThat(purchases()).isEqualTo(before + suppliers - 1);
 
         second.getByText(place).click();
-        assertThat(second.locator(".refused")).containsText("another desk has placed just now");
+        assertThat(second.locator(".refused"))
+                .containsText("placed since this was worked out: PO-1001, by Kim Aster on ");
         go(path);
         page.locator("input[name=supplier]").first().uncheck();
         button(place).click();

@@ -107,14 +107,11 @@ public final class Book implements AutoCloseable {
     public <T> Outcome<Written<T>> write(By by, Function<Writing, Outcome<T>> work) {
         return transactionOutcome(true, handle -> {
             Optional<Entry> last = new Journal(handle).last();
-            Optional<Long> done = by.once().isEmpty() ? Optional.empty() : new Sent(handle).entry(by.once());
-            if (done.isPresent()) {
-                throw new DoneBefore(done.get());
-            }
+            new Sent(handle).notDone(by);
             Writing writing = Writing.by(handle, by);
             return work.apply(writing).then(value -> {
-                if (!by.once().isEmpty() && !writing.added().isEmpty()) {
-                    new Sent(handle).add(by.once(), writing.added().get(0).number());
+                if (!writing.added().isEmpty()) {
+                    new Sent(handle).add(by, writing.added().get(0).number());
                 }
                 return Outcome.sound(new Written<>(value, writing.added(), clock(last, writing.stamp())));
             });
@@ -163,10 +160,19 @@ public final class Book implements AutoCloseable {
         }
         Entry before = last.get();
         long seconds = Duration.between(stamp.at(), before.stamp().at()).toSeconds() + 1;
-        return "The clock of this desk is " + seconds + " s or more behind that of desk '"
+        return "The clock of this desk is " + lasting(seconds) + " or more behind that of desk '"
                 + before.stamp().desk()
                 + "', which wrote entry " + before.number()
                 + ". Both are kept as they are, in the order of their numbers.";
+    }
+
+    /** '265 d 14 h' from a day on, '3 h 5 min' from an hour on, else '12 s'. */
+    private static String lasting(long seconds) {
+        Duration all = Duration.ofSeconds(seconds);
+        if (all.toDays() > 0) {
+            return all.toDays() + " d " + all.toHoursPart() + " h";
+        }
+        return all.toHours() > 0 ? all.toHours() + " h " + all.toMinutesPart() + " min" : seconds + " s";
     }
 
     private <T> T transaction(boolean toWrite, Function<Handle, Outcome<T>> work) {

@@ -1,17 +1,31 @@
 package boltlore.book.db;
 
+import boltlore.book.Entry;
+
 /** What was asked has been done already, when it was sent the first time; nothing was written now. */
 public final class DoneBefore extends RuntimeException {
 
-    private final long entry;
+    private final Entry first;
+    private final boolean changed;
 
-    DoneBefore(long entry) {
+    DoneBefore(Entry first, boolean changed) {
         super("done already", null, false, false);
-        this.entry = entry;
+        this.first = first;
+        this.changed = changed;
     }
 
     /** The first entry that it left then. */
     public long entry() {
-        return entry;
+        return first.number();
+    }
+
+    /** The same. */
+    public Entry first() {
+        return first;
+    }
+
+    /** Whether its form says something else now than it did then. */
+    public boolean changed() {
+        return changed;
     }
 }

@@ -1,5 +1,6 @@
 package boltlore.book.db;
 
+import boltlore.book.By;
 import org.jdbi.v3.core.Handle;
 
 /** The book as it is at one moment, for as long as a question takes. */
@@ -59,18 +60,15 @@ public class Reading {
         return new DeskUsers(handle);
     }
 
-    /** Whether an act that may be sent twice was done; never one without a name. */
-    public boolean wasDone(String act) {
-        return !act.isEmpty() && new Sent(handle).entry(act).isPresent();
+    /** Whether an act that may be sent twice was done, or another with its form; never one without a name. */
+    public boolean wasDone(By by) {
+        Sent sent = new Sent(handle);
+        return sent.entry(by.once()).isPresent() || sent.entry(by.form()).isPresent();
     }
 
     /** Before anything is looked at that the act itself has changed: ends with {@link DoneBefore} where it was done. */
-    public void notDone(String act) {
-        if (!act.isEmpty()) {
-            new Sent(handle).entry(act).ifPresent(entry -> {
-                throw new DoneBefore(entry);
-            });
-        }
+    public void notDone(By by) {
+        new Sent(handle).notDone(by);
     }
 
     Handle handle() {

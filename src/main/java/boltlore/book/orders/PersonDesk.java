@@ -13,6 +13,7 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import java.util.List;
+import java.util.Locale;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -94,21 +95,35 @@ public final class PersonDesk {
         }
         Outcome<Written<Person>> erased = book.write(
                 by,
-                writing -> known(writing, key).then(person -> {
-                    Person nobody = new Person(
-                            key,
-                            person.role(),
-                            "",
-                            new TreeMap<>(),
-                            person.since(),
-                            Entry.written(writing.stamp().at()));
-                    writing.changePerson(nobody, What.ERASED, reason);
-                    return Outcome.sound(nobody);
-                }));
+                writing -> known(writing, key)
+                        .then(person -> withoutName(person, reason))
+                        .then(person -> {
+                            Person nobody = new Person(
+                                    key,
+                                    person.role(),
+                                    "",
+                                    new TreeMap<>(),
+                                    person.since(),
+                                    Entry.written(writing.stamp().at()));
+                            writing.changePerson(nobody, What.ERASED, reason);
+                            return Outcome.sound(nobody);
+                        }));
         if (erased.faults().isEmpty()) {
             book.sweep();
         }
         return erased;
+    }
+
+    /** The reason stays in the journal for good. */
+    private static Outcome<Person> withoutName(Person person, String reason) {
+        String name = person.name().toLowerCase(Locale.ROOT);
+        return name.isEmpty() || !reason.toLowerCase(Locale.ROOT).contains(name)
+                ? Outcome.sound(person)
+                : Outcome.faulty(Fault.of(
+                        "person " + person.key(),
+                        "a reason that holds the name that is to be erased",
+                        "the reason without the name: it stays in the book",
+                        "Name the person by the key, as '" + person.key() + "'."));
     }
 
     public static Outcome<Person> known(Reading reading, String key) {

@@ -1,10 +1,13 @@
 package boltlore.book.stores;
 
+import boltlore.book.Entry;
 import boltlore.book.KitLine;
 import boltlore.book.OrderHappening.Drafted;
 import boltlore.book.OrderHappening.Quoted;
 import boltlore.book.OrderState;
 import boltlore.book.PersonHappening;
+import boltlore.book.PurchaseHappening;
+import boltlore.book.Subject;
 import boltlore.book.db.DayNeeds;
 import boltlore.book.db.Reading;
 import boltlore.catalogue.Catalogue;
@@ -99,6 +102,22 @@ public final class OwedPlan {
                 .toList();
         Map<String, SortedMap<String, BigDecimal>> behind = reading.dayNeeds().behindAll();
         return plan.telling(orders, key -> behind.getOrDefault(key, Collections.emptySortedMap()));
+    }
+
+    /** 'PO-1001, by Kim Aster on 2026-11-30 at 08:00 UTC', of each that there was not yet. */
+    static List<String> placedSince(Reading reading, int known) {
+        List<String> says = new ArrayList<>();
+        for (int number = PurchaseDesk.FIRST + known;
+                number < PurchaseDesk.FIRST + reading.stock().purchaseCount();
+                number++) {
+            String name = "PO-" + number;
+            reading.journal().of(new Subject(PurchaseHappening.WHAT, name)).stream()
+                    .findFirst()
+                    .ifPresent(entry -> says.add(name + ", by "
+                            + reading.persons().shown(entry.stamp().person()) + " on "
+                            + Entry.written(entry.stamp().at()).substring(0, 16).replace("T", " at ") + " UTC"));
+        }
+        return says;
     }
 
     /** What it would cost to buy for each order by itself. */

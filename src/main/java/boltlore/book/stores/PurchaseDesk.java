@@ -35,7 +35,7 @@ import java.util.stream.Collectors;
 /** What all owed orders lack, and purchase orders for it. */
 public final class PurchaseDesk {
 
-    private static final int FIRST = 1001;
+    static final int FIRST = 1001;
 
     private final Book book;
     private final By by;
@@ -112,7 +112,8 @@ public final class PurchaseDesk {
                 ? Outcome.sound(there)
                 : Outcome.faulty(Fault.of(
                         "",
-                        "purchase orders that another desk has placed just now",
+                        "purchase orders that were placed since this was worked out: "
+                                + String.join("; ", OwedPlan.placedSince(writing, known)),
                         "those that the plan was made with",
                         "Look again at what is short; nothing was placed."));
     }

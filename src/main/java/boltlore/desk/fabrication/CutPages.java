@@ -103,7 +103,7 @@ public final class CutPages {
                 "/fabrication/rack",
                 by -> typed.sound()
                         .then(ok -> workshop.book().read(reading -> {
-                            reading.notDone(by.once());
+                            reading.notDone(by);
                             return planned(reading, orders, call);
                         }))
                         .then(planned ->

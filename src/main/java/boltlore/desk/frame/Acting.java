@@ -45,7 +45,8 @@ public final class Acting {
                                             written.value().entries().get(0).number()))
                     : refused(page.apply(call), outcome.faults());
         } catch (DoneBefore before) {
-            return new Answer.Done(after(path, before.entry()));
+            String landed = after(path, before.entry());
+            return before.changed() ? new Answer.SentAlready(before.first(), landed) : new Answer.Done(landed);
         }
     }
 

@@ -1,5 +1,6 @@
 package boltlore.desk.frame;
 
+import boltlore.book.Entry;
 import boltlore.faults.Fault;
 import boltlore.report.SheetFile;
 import java.util.LinkedHashMap;
@@ -44,6 +45,22 @@ public sealed interface Answer {
      * @param path below this desk, as "/stores"
      */
     record Done(String path) implements Answer {}
+
+    /**
+     * The form has done its work before, and says something else now; nothing was done.
+     *
+     * @param first entry that it left then
+     * @param path where that is seen
+     */
+    record SentAlready(Entry first, String path) implements Answer {
+
+        /** What became of the form, and what to do. */
+        public String says() {
+            return "This form was sent already: " + Told.says(first)
+                    + " What it says now differs, and nothing was changed."
+                    + " If what was written is wrong, take that back or correct it; for further work open the page anew.";
+        }
+    }
 
     /** A file to keep. */
     record Handed(SheetFile file) implements Answer {}

@@ -4,13 +4,17 @@ import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.HandlerType;
 import io.javalin.http.SameSite;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.util.Base64;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * Keeps other sites out. A page of another site may send a browser here, but it knows neither the browser's cookie nor the
@@ -21,6 +25,9 @@ final class Guard {
 
     static final String TOKEN = "token";
     static final String ONCE = "once";
+
+    /** Said by a form that answers one question: whoever goes back may answer it otherwise. */
+    static final String ANEW = "anew";
 
     private static final String COOKIE = "boltlore-desk";
     private static final String POLICY =
@@ -141,5 +148,26 @@ final class Guard {
 
     private static boolean same(String expected, String found) {
         return MessageDigest.isEqual(expected.getBytes(StandardCharsets.UTF_8), found.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Names what a form says: the same form with the same answers, sent again, is the same act; with other answers it is
+     * another.
+     */
+    static String once(Context context, Map<String, List<String>> said) {
+        return context.method().equals(HandlerType.POST) ? hash(context.path() + " " + new TreeMap<>(said)) : "";
+    }
+
+    /** Names the form, whatever it says; one that may be answered anew, as often as one likes, has no name. */
+    static String form(Context context, Map<String, List<String>> said) {
+        String key = said.getOrDefault(ONCE, List.of("")).get(0);
+        return key.isEmpty() || said.containsKey(ANEW) ? "" : "form " + hash(context.path() + " " + key);
+    }
+
+    /** The page that the form stood on, which shows what was done the first time; the guard has looked where it came from. */
+    static String from(Context context) {
+        String page = context.header("Referer");
+        String path = page == null ? "" : URI.create(page).getPath();
+        return path.startsWith("/") ? path : "/";
     }
 }

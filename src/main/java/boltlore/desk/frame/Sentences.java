@@ -1,6 +1,7 @@
 package boltlore.desk.frame;
 
 import boltlore.faults.Fault;
+import io.javalin.http.HttpResponseException;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -45,5 +46,14 @@ public final class Sentences {
         words.setCharAt(0, Character.toUpperCase(words.charAt(0)));
         return words.append(words.toString().endsWith(".") || words.toString().endsWith("?") ? "" : ".")
                 .toString();
+    }
+
+    static String of(HttpResponseException answer) {
+        return switch (answer.getStatus()) {
+            case 404 ->
+                "No page of this desk has that address. Look whether it was typed as it should be; the rooms above lead on.";
+            case 413 -> "The form was too large; nothing was changed.";
+            default -> "The request was not understood; nothing was changed.";
+        };
     }
 }

@@ -6,7 +6,6 @@ import boltlore.book.db.DoneBefore;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
@@ -18,7 +17,6 @@ import java.net.URI;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -166,28 +164,12 @@ public final class Server implements AutoCloseable {
     private void failures(JavalinConfig config) {
         config.routes.exception(
                 Guard.Refused.class, (refused, context) -> tell(context, refused.status(), refused.says()));
-        config.routes.exception(
-                DoneBefore.class, (done, context) -> context.redirect(from(context), HttpStatus.SEE_OTHER));
+        config.routes.exception(DoneBefore.class, this::before);
         config.routes.exception(BookLost.class, (lost, context) -> tell(context, 503, Sentences.of(lost.fault())));
         config.routes.exception(
-                HttpResponseException.class, (answer, context) -> tell(context, answer.getStatus(), says(answer)));
+                HttpResponseException.class,
+                (answer, context) -> tell(context, answer.getStatus(), Sentences.of(answer)));
         config.routes.exception(Exception.class, this::failed);
-    }
-
-    /** The page that the form stood on, which shows what was done the first time; the guard has looked where it came from. */
-    private String from(Context context) {
-        String page = context.header("Referer");
-        String path = page == null ? "" : URI.create(page).getPath();
-        return path.startsWith("/") ? path : "/";
-    }
-
-    private static String says(HttpResponseException answer) {
-        return switch (answer.getStatus()) {
-            case 404 ->
-                "No page of this desk has that address. Look whether it was typed as it should be; the rooms above lead on.";
-            case 413 -> "The form was too large; nothing was changed.";
-            default -> "The request was not understood; nothing was changed.";
-        };
     }
 
     /** Names that lead here without a name server that somebody else looks after. */
@@ -237,6 +219,8 @@ public final class Server implements AutoCloseable {
             context.header(
                     "Content-Disposition", Handed.disposition(handed.file().name()));
             context.result(handed.file().content());
+        } else if (answer instanceof Answer.SentAlready sent) {
+            sentAlready(context, room.path(), sent, call);
         } else if (answer instanceof Answer.Missing missing) {
             tell(context, 404, missing.says(), room.path());
         }
@@ -247,7 +231,21 @@ public final class Server implements AutoCloseable {
         By who = signIn.who(context)
                 .map(signed -> new By(here.at(), here.today(), here.desk(), signed.name()))
                 .orElse(here);
-        return new Call(names, said, who.once(once(context, said)));
+        return new Call(names, said, who.once(Guard.once(context, said), Guard.form(context, said)));
+    }
+
+    private void before(DoneBefore done, Context context) {
+        if (done.changed()) {
+            Answer.SentAlready sent = new Answer.SentAlready(done.first(), Guard.from(context));
+            sentAlready(context, "", sent, call(context, Map.of(), Map.of()));
+        } else {
+            context.redirect(Guard.from(context), HttpStatus.SEE_OTHER);
+        }
+    }
+
+    private void sentAlready(Context context, String room, Answer.SentAlready sent, Call call) {
+        show(context, room, Answer.page("Sent already", "frame/sent.jte", sent), call);
+        context.status(HttpStatus.CONFLICT);
     }
 
     private void show(Context context, String room, Answer.Shown shown, Call call) {
@@ -262,14 +260,6 @@ public final class Server implements AutoCloseable {
                 ? new Pages.Reader("", Set.of(), false)
                 : new Pages.Reader(
                         token, signIn.roles(context), signIn.who(context).isPresent());
-    }
-
-    /**
-     * Names what a form says: the same form with the same answers, sent again, is the same act; with other answers it is
-     * another.
-     */
-    private static String once(Context context, Map<String, List<String>> said) {
-        return context.method().equals(HandlerType.POST) ? Guard.hash(context.path() + " " + new TreeMap<>(said)) : "";
     }
 
     private void tell(Context context, int status, String says) {

@@ -38,7 +38,7 @@ public final class Told {
     }
 
     /** 'Entry 214, part issued, order BL-1001: part PX-12, quantity 4.' */
-    private static String says(Entry entry) {
+    static String says(Entry entry) {
         String about = entry.subject().what().isEmpty()
                 ? ""
                 : ", " + entry.subject().what() + " " + entry.subject().name();

@@ -83,19 +83,20 @@ public final class SalesRoom implements Room {
                 doors.act(path, call -> {
                     try {
                         workshop.book().read(reading -> {
-                            reading.notDone(call.by().once());
+                            reading.notDone(call.by());
                             return true;
                         });
                         return answer.apply(call);
                     } catch (DoneBefore before) {
-                        return landed(before.entry());
+                        Answer.Done landed = landed(before.entry());
+                        return before.changed() ? new Answer.SentAlready(before.first(), landed.path()) : landed;
                     }
                 });
             }
         };
     }
 
-    private Answer landed(long entry) {
+    private Answer.Done landed(long entry) {
         return workshop.book().read(reading -> {
             List<Entry> since = reading.journal().after(entry - 1, MOST_TOGETHER);
             return since.stream()

@@ -121,7 +121,7 @@ public final class PurchasePages {
                 "/stores/purchases",
                 by -> typed.sound()
                         .then(ok -> workshop.book().read(reading -> {
-                            reading.notDone(by.once());
+                            reading.notDone(by);
                             return lacking.now(reading, call.today());
                         }))
                         .then(plan -> plan.isEmpty()

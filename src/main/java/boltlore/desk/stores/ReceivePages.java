@@ -116,7 +116,7 @@ public final class ReceivePages {
         List<Entry> before = further
                 ? List.of()
                 : workshop.book()
-                        .read(reading -> reading.wasDone(call.by().once())
+                        .read(reading -> reading.wasDone(call.by())
                                 ? List.<Entry>of()
                                 : StoresDesk.receipts(reading, arrival.part(), since(call)).stream()
                                         .filter(entry -> isOf(entry, arrival))

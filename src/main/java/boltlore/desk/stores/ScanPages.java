@@ -50,7 +50,7 @@ public final class ScanPages {
                 PickPages.pickPath(orders, call),
                 by -> typed.sound()
                         .then(ok -> workshop.book().read(reading -> {
-                            reading.notDone(by.once());
+                            reading.notDone(by);
                             return scanned(reading, call, orders, code);
                         }))
                         .then(found -> new PickDesk(workshop.book(), by).take(found.kit(), List.of(found.taken()), "")),

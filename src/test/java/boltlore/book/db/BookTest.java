@@ -160,12 +160,16 @@ class BookTest {
             Instant earlier = MORNING.minusSeconds(3600);
             Written<Entry> written =
                     sound(book.write(at(earlier), writing -> Outcome.sound(writing.add(drafted(writing, "B"), ""))));
-            assertThat(written.clock()).contains("3601 s or more behind").contains("desk 'office'");
+            assertThat(written.clock()).contains("is 1 h 0 min or more behind").contains("desk 'office'");
             assertThat(written.value().number()).isEqualTo(4);
             Optional<Entry> last = book.read(reading -> reading.journal().last());
             assertThat(last).map(Entry::stamp).map(Stamp::at).contains(earlier);
             Written<Entry> later = sound(draft(book, "C"));
             assertThat(later.clock()).isEmpty();
+            Instant days = MORNING.minusSeconds(3 * 86_400 + 7_200);
+            assertThat(sound(book.write(at(days), writing -> Outcome.sound(writing.add(drafted(writing, "D"), ""))))
+                            .clock())
+                    .contains("is 3 d 2 h or more behind");
         }
     }
 
