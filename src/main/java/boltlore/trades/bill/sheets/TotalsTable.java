@@ -63,7 +63,11 @@ final class TotalsTable {
         Currency currency = costed.currency();
         return TableSpec.<String>named(NAME)
                 .text("subSystem", "Sub-system", 24, each -> costed.catalogue().subSystemSays(each, Wording.ENGLISH))
-                .whole("rows", "Rows in the file", "", subSystem -> items(subSystem).size())
+                .whole(
+                        "rows",
+                        "Rows in the file",
+                        "",
+                        subSystem -> items(subSystem).size())
                 .column(
                         Column.money("partsAndManufacture", "Parts and manufacture", currency),
                         of("extended", Totals::own))
