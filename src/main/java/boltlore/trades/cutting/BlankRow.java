@@ -11,7 +11,7 @@ import java.util.Objects;
 /**
  * Blanks of one part from one sheet.
  *
- * @param orders which need it, with how many, as 'BL-1001 2'
+ * @param orders which need it, with how many, as '2 for BL-1001'
  * @param count of all orders together
  */
 public record BlankRow(Part part, Material material, List<String> orders, int count) {

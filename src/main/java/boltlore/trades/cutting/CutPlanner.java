@@ -76,7 +76,7 @@ public final class CutPlanner {
         if (part.making().blank() != null) {
             ordersOfBlank
                     .computeIfAbsent(part.number(), any -> new ArrayList<>())
-                    .add(order + " " + count);
+                    .add(count + " for " + order);
             blanks.merge(part.number(), count, Integer::sum);
         }
     }

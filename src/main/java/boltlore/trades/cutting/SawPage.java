@@ -154,7 +154,8 @@ final class SawPage {
         return square ? "" : cut.endAngles().stream().map(Digits::plain).collect(Collectors.joining("/"));
     }
 
-    private static String drawing(Part part) {
+    /** 'D-PV-142 B'; empty where the part has none. */
+    static String drawing(Part part) {
         Drawing drawing = part.making().drawing();
         return drawing == null ? "" : drawing.number() + " " + drawing.issue();
     }
