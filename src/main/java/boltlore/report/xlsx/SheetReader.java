@@ -23,6 +23,7 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.NumberToTextConverter;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell;
 
 /** One sheet of a workbook as plain cells. */
 final class SheetReader {
@@ -87,10 +88,10 @@ final class SheetReader {
         if (formula && isElsewhere(cell)) {
             return GridCell.unread("a value from another file");
         }
-        if (formula && cell instanceof XSSFCell modern && !modern.getCTCell().isSetV()) {
+        CellType type = formula ? cell.getCachedFormulaResultType() : cell.getCellType();
+        if (formula && cell instanceof XSSFCell modern && !isSaved(modern.getCTCell(), type)) {
             return GridCell.unread("a formula whose result was not saved");
         }
-        CellType type = formula ? cell.getCachedFormulaResultType() : cell.getCellType();
         return switch (type) {
             case NUMERIC -> number(cell, formula);
             case STRING -> GridCell.text(cell.getRichStringCellValue().getString(), face(cell));
@@ -100,6 +101,11 @@ final class SheetReader {
                         + FormulaError.forInt(cell.getErrorCellValue()).getString());
             default -> GridCell.EMPTY;
         };
+    }
+
+    /** An empty text is a result; where a number should be, nothing was worked out, and the library makes 0 of that. */
+    private static boolean isSaved(CTCell cell, CellType type) {
+        return cell.isSetV() && (type == CellType.STRING || !cell.getV().isBlank());
     }
 
     private static boolean isElsewhere(Cell cell) {
