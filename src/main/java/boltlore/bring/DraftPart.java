@@ -1,5 +1,6 @@
 package boltlore.bring;
 
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -30,6 +31,16 @@ final class DraftPart {
             Role.PACK, "Pack: ",
             Role.LINK, "Link: "));
 
+    /** What a part has once, whatever the number of its rows. */
+    private static final Map<Role, String> NUMBERS =
+            new EnumMap<>(Map.of(Role.COST, "a cost of", Role.MASS, "a mass of"));
+
+    private static final Map<Role, String> TEXTS = new EnumMap<>(Map.of(
+            Role.SUPPLIER, "the supplier",
+            Role.ORDER_CODE, "the order code",
+            Role.REVISION, "the revision",
+            Role.DRAWING, "the drawing"));
+
     private static final int DAYS = 7;
     private static final int DECIMALS_OF_COST = 6;
     private static final BigDecimal GRAMS = new BigDecimal("0.001");
@@ -49,18 +60,52 @@ final class DraftPart {
         this.entry = entry;
     }
 
-    /** One number has one meaning: another name under it is told. */
+    /** One number has one meaning: what a later row says otherwise of it is told, for the first row's is brought in. */
     void seen(Entry again, TableRead where, List<Doubt> doubts) {
-        if (again.row() != entry.row() && !Words.plain(again.name()).equals(Words.plain(entry.name()))) {
-            String at = where.table().address(again.row(), where.table().firstColumn());
-            doubts.add(new Doubt(
-                    at,
-                    again.row(),
-                    false,
-                    "'" + again.name() + "' has the number of '" + entry.name() + "' in row " + entry.row()
-                            + ", and is brought in under that name",
-                    ""));
+        if (again.row() == entry.row() && where.equals(read)) {
+            return;
         }
+        if (!Words.plain(again.name()).equals(Words.plain(entry.name()))) {
+            doubts.add(otherwise(
+                    again,
+                    where,
+                    "'" + again.name() + "' has the number of '" + entry.name() + "'",
+                    "under that name"));
+        }
+        NUMBERS.forEach((role, word) -> unlike(
+                cell(role).map(Digits::plain),
+                cell(where, role, again.row()).map(Digits::plain),
+                word,
+                again,
+                where,
+                doubts));
+        TEXTS.forEach(
+                (role, word) -> unlike(said(entry.text(role)), said(again.text(role)), word, again, where, doubts));
+    }
+
+    private void unlike(
+            Optional<String> first,
+            Optional<String> other,
+            String word,
+            Entry again,
+            TableRead where,
+            List<Doubt> doubts) {
+        if (first.isPresent() && other.isPresent() && !first.equals(other)) {
+            doubts.add(otherwise(
+                    again,
+                    where,
+                    "'" + entry.name() + "' has " + word + " " + other.get() + " here and " + first.get(),
+                    "with that"));
+        }
+    }
+
+    private Doubt otherwise(Entry again, TableRead where, String says, String kept) {
+        String at = where.table().address(again.row(), where.table().firstColumn());
+        return new Doubt(at, again.row(), false, says + " in row " + entry.row() + ", and is brought in " + kept, "");
+    }
+
+    private static Optional<String> said(String text) {
+        return Optional.of(text.strip()).filter(said -> !said.isEmpty());
     }
 
     void counted(String in) {
@@ -148,10 +193,14 @@ final class DraftPart {
     }
 
     private Optional<BigDecimal> cell(Role role) {
+        return cell(read, role, entry.row());
+    }
+
+    private static Optional<BigDecimal> cell(TableRead read, Role role, int row) {
         return read.columns().stream()
                 .filter(column -> column.role() == role)
                 .findFirst()
-                .flatMap(column -> Amount.money(read.table().cell(entry.row(), column.at()), read.decimalComma()));
+                .flatMap(column -> Amount.money(read.table().cell(row, column.at()), read.decimalComma()));
     }
 
     /** What the row says beside what a part has keys for. */

@@ -135,4 +135,31 @@ class ColumnsTest {
                 .extracting(Doubt::says)
                 .anyMatch(says -> says.startsWith("'Foot' has the number of 'Leg' in row 2"));
     }
+
+    @Test
+    void what_a_later_row_says_otherwise_of_one_number_is_told() {
+        Brought brought = read("""
+                Part number,Name,Quantity,Cost EUR,Mass kg,Supplier
+                FD-1,Leg,2,1.50,0.1,Holm
+                FD-1,Leg,2,9.9,0.7,Arden
+                """);
+
+        assertThat(brought.notes())
+                .extracting(Doubt::says)
+                .contains(
+                        "'Leg' has a cost of 9.9 here and 1.5 in row 2, and is brought in with that",
+                        "'Leg' has a mass of 0.7 here and 0.1 in row 2, and is brought in with that",
+                        "'Leg' has the supplier Arden here and Holm in row 2, and is brought in with that");
+    }
+
+    @Test
+    void what_a_later_row_says_alike_or_not_at_all_is_not() {
+        Brought brought = read("""
+                Part number,Name,Quantity,Cost EUR,Mass kg,Supplier
+                FD-1,Leg,2,1.50,0.1,Holm
+                FD-1,Leg,2,1.5,,
+                """);
+
+        assertThat(brought.notes()).extracting(Doubt::says).noneMatch(says -> says.contains(" here and "));
+    }
 }
