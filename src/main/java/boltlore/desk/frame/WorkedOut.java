@@ -40,10 +40,21 @@ public final class WorkedOut<K, T> {
      * @param work reads the book by itself: it may outlive the call that asks
      */
     public Shown<T> of(K key, Supplier<T> work) {
+        return of(key, work, work);
+    }
+
+    /**
+     * The same for who reads the book already: others wait meanwhile with their connections, so that a second one for the
+     * work might never come free.
+     *
+     * @param here what it waits for, within its own reading
+     * @param behind the same by itself: it may outlive the call that asks
+     */
+    public Shown<T> of(K key, Supplier<T> here, Supplier<T> behind) {
         Made<K, T> made;
         synchronized (this) {
             if (last == null || (!last.key().equals(key) && last.tookNs() < slowNs)) {
-                last = make(key, work);
+                last = make(key, here);
             }
             made = last;
             if (made.key().equals(key) || working) {
@@ -51,9 +62,9 @@ public final class WorkedOut<K, T> {
             }
             working = true;
         }
-        Thread behind = new Thread(() -> renew(key, work), "working out again");
-        behind.setDaemon(true);
-        behind.start();
+        Thread again = new Thread(() -> renew(key, behind), "working out again");
+        again.setDaemon(true);
+        again.start();
         return new Shown<>(made.value(), false);
     }
 

@@ -77,8 +77,10 @@ public final class ShortPages {
     record Lately(Outcome<Optional<ShopPlan>> plan, List<String> note) {}
 
     Lately lately(Reading reading, LocalDate today) {
-        WorkedOut.Shown<Outcome<Optional<ShopPlan>>> shown =
-                plans.of(new Key(today, touched(reading)), () -> workshop.book().read(again -> now(again, today)));
+        WorkedOut.Shown<Outcome<Optional<ShopPlan>>> shown = plans.of(
+                new Key(today, touched(reading)),
+                () -> now(reading, today),
+                () -> workshop.book().read(again -> now(again, today)));
         return new Lately(
                 shown.value()
                         .then(plan -> Outcome.sound(

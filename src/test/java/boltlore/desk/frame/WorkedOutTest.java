@@ -42,6 +42,20 @@ class WorkedOutTest {
         assertThat(shown).isEqualTo(new WorkedOut.Shown<>(2, true));
     }
 
+    @Test
+    @DisplayName("is worked out within the reading of who waits for it, and by itself where nobody does")
+    void within_the_reading() throws InterruptedException {
+        WorkedOut<String, Integer> worked = new WorkedOut<>(0);
+        CountDownLatch behind = new CountDownLatch(1);
+        assertThat(worked.of("a", () -> 7, () -> 8)).isEqualTo(new WorkedOut.Shown<>(7, true));
+        assertThat(worked.of("b", () -> 9, () -> {
+                    behind.countDown();
+                    return 10;
+                }))
+                .isEqualTo(new WorkedOut.Shown<>(7, false));
+        assertThat(behind.await(LONG_MS, TimeUnit.MILLISECONDS)).isTrue();
+    }
+
     private int after(CountDownLatch go) {
         try {
             go.await();
