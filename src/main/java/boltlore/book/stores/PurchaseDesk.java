@@ -170,15 +170,11 @@ public final class PurchaseDesk {
         for (List<PurchaseLine> ofPart : lines.stream()
                 .collect(Collectors.groupingBy(line -> line.part().number(), TreeMap::new, Collectors.toList()))
                 .values()) {
-            Part part = ofPart.get(0).part();
             BigDecimal quantity = quantity(ofPart);
-            cost = cost.add(Money.rounded(
-                    quantity.multiply(unitCost(ofPart)), ofPart.get(0).currency()));
-            List<Offer> offers =
-                    part.buying() == null ? List.of() : part.buying().offers();
-            BigDecimal each =
-                    offers.isEmpty() ? part.cost() : offers.get(0).at(quantity).homeCost();
-            inHome = inHome.add(Money.rounded(quantity.multiply(each), home));
+            Sum each = each(ofPart);
+            cost = cost.add(
+                    Money.rounded(quantity.multiply(each.cost()), ofPart.get(0).currency()));
+            inHome = inHome.add(Money.rounded(quantity.multiply(each.home()), home));
         }
         return new Sum(cost, inHome);
     }
@@ -187,12 +183,15 @@ public final class PurchaseDesk {
         return ofPart.stream().map(PurchaseLine::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    private static BigDecimal unitCost(List<PurchaseLine> ofPart) {
+    /** One of the part, at the price of all of it. */
+    private static Sum each(List<PurchaseLine> ofPart) {
         Part part = ofPart.get(0).part();
         List<Offer> offers = part.buying() == null ? List.of() : part.buying().offers();
-        return offers.isEmpty()
-                ? part.cost()
-                : offers.get(0).at(quantity(ofPart)).cost();
+        if (offers.isEmpty()) {
+            return new Sum(part.cost(), part.cost());
+        }
+        Offer.PriceBreak price = offers.get(0).at(quantity(ofPart));
+        return new Sum(price.cost(), price.homeCost());
     }
 
     private static PurchaseHappening.Line line(List<PurchaseLine> ofPart, LocalDate today) {
@@ -203,7 +202,12 @@ public final class PurchaseDesk {
                 .min(LocalDate::compareTo)
                 .orElseThrow();
         return new PurchaseHappening.Line(
-                part.number().text(), first.orderCode(), quantity(ofPart), part.unit(), unitCost(ofPart), due);
+                part.number().text(),
+                first.orderCode(),
+                quantity(ofPart),
+                part.unit(),
+                each(ofPart).cost(),
+                due);
     }
 
     /** When it is needed; where it is ordered too late for that, as soon as its lead time lets it come. */
