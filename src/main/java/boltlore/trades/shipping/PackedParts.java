@@ -115,8 +115,9 @@ final class PackedParts {
                 : Stream.of(new Numbered(part, packed.quantity()));
     }
 
-    private TableSpec<Written> ones() {
-        return TableSpec.<Written>named("numbers")
+    /** Which piece lies in which crate. */
+    private TableSpec<Written> written(String named, int nameWidth) {
+        return TableSpec.<Written>named(named)
                 .text(
                         "part",
                         phrases.say("part"),
@@ -125,33 +126,22 @@ final class PackedParts {
                 .text(
                         "name",
                         phrases.say("name"),
-                        14,
+                        nameWidth,
                         written -> written.line().of().part().name().in(words.language()))
                 .whole(
                         "crate",
                         phrases.say("crate"),
                         "",
-                        written -> written.crate().number())
+                        written -> written.crate().number());
+    }
+
+    private TableSpec<Written> ones() {
+        return written("numbers", 14)
                 .box(Column.blank("serial", phrases.say("serial")).atMost(26));
     }
 
     private TableSpec<Written> several() {
-        return TableSpec.<Written>named("serials")
-                .text(
-                        "part",
-                        phrases.say("part"),
-                        12,
-                        written -> written.line().of().part().number().text())
-                .text(
-                        "name",
-                        phrases.say("name"),
-                        22,
-                        written -> written.line().of().part().name().in(words.language()))
-                .whole(
-                        "crate",
-                        phrases.say("crate"),
-                        "",
-                        written -> written.crate().number())
+        return written("serials", 22)
                 .text(
                         "piece",
                         phrases.say("piece"),
