@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** A copy of the demo catalogue with one thing changed in it, and what the checks say of it. */
 final class PlantedDemo {
@@ -39,6 +40,14 @@ final class PlantedDemo {
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(line + " ... " + from));
         return remarks(folder, file, whole, whole.replace(from, to));
+    }
+
+    /** Whether a check tells a slip; only that check is compared, for the same slip may show in another, too. */
+    static void told(Path folder, Check check, String file, String line, String from, String to, @Nullable String about)
+            throws IOException {
+        assertThat(remarks(folder, file, line, from, to))
+                .filteredOn(remark -> remark.endsWith(": " + check.written()))
+                .isEqualTo(about == null ? List.of() : List.of(about + ": " + check.written()));
     }
 
     private static List<String> said(Outcome<Catalogue> read) {

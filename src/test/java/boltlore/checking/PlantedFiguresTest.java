@@ -23,14 +23,6 @@ class PlantedFiguresTest {
     @TempDir
     private Path folder;
 
-    /** Only the check that is asked for is compared; the same slip may show in another, too. */
-    private void told(Check check, String file, String line, String from, String to, @Nullable String about)
-            throws IOException {
-        assertThat(PlantedDemo.remarks(folder, file, line, from, to))
-                .filteredOn(remark -> remark.endsWith(": " + check.written()))
-                .isEqualTo(about == null ? List.of() : List.of(about + ": " + check.written()));
-    }
-
     /** Highest and least prevailing torques of ISO 2320, from memory: M8 0.85 to 6 Nm, M10 1.5 to 10.5 Nm. */
     @ParameterizedTest
     @CsvSource({
@@ -41,7 +33,8 @@ class PlantedFiguresTest {
         "FX-N10, 10.5, 2,"
     })
     void prevailing_torque(String part, String from, String to, @Nullable String about) throws IOException {
-        told(
+        PlantedDemo.told(
+                folder,
                 Check.JOINT_FIGURE,
                 "parts/common-fixings.json",
                 "\"part\": \"" + part + "\"",
@@ -83,7 +76,8 @@ class PlantedFiguresTest {
     })
     void torque_and_length_of_a_joint(String position, String from, String to, @Nullable String about)
             throws IOException {
-        told(Check.JOINT_FIGURE, VAN + "joints.json", "\"position\": \"" + position + "\"", from, to, about);
+        PlantedDemo.told(
+                folder, Check.JOINT_FIGURE, VAN + "joints.json", "\"position\": \"" + position + "\"", from, to, about);
     }
 
     /** M10 has 58.0 mm², class 8.8 has 800 MPa: ISO 898-1, from memory. */
@@ -95,7 +89,8 @@ class PlantedFiguresTest {
         "'\"ultimateMpa\": \"800\"', '\"ultimateMpa\": \"640\"',"
     })
     void bolts_of_a_mount(String from, String to, @Nullable String about) throws IOException {
-        told(Check.MOUNT_FIGURE, VAN + "driving.json", "\"mount\": \"drive-mount-rear\"", from, to, about);
+        PlantedDemo.told(
+                folder, Check.MOUNT_FIGURE, VAN + "driving.json", "\"mount\": \"drive-mount-rear\"", from, to, about);
     }
 
     /** Regulation (EU) No 1230/2012, annex I, from memory: no axle above the gross mass, both together at least that. */
@@ -108,7 +103,8 @@ class PlantedFiguresTest {
         "1165, 2401, 2400, 'family pannier-van, late'"
     })
     void axle_limits(String from, String front, String gross, @Nullable String about) throws IOException {
-        told(
+        PlantedDemo.told(
+                folder,
                 Check.AXLE_LIMITS,
                 VAN + "family.json",
                 "\"era\": \"late\"",
@@ -125,7 +121,8 @@ class PlantedFiguresTest {
         "'\"height\": 745', '\"height\": 1490', crate case-120"
     })
     void crate(String from, String to, @Nullable String about) throws IOException {
-        told(Check.CRATE_FIGURE, "workshop/shipping.json", "\"crate\": \"case-120\"", from, to, about);
+        PlantedDemo.told(
+                folder, Check.CRATE_FIGURE, "workshop/shipping.json", "\"crate\": \"case-120\"", from, to, about);
     }
 
     @ParameterizedTest
@@ -149,13 +146,15 @@ class PlantedFiguresTest {
         "'\"massKg\": \"0.95\"', '\"massKg\": \"9.5\"', part CO-FAN1"
     })
     void cost_by_the_kilogram(String from, String to, @Nullable String about) throws IOException {
-        told(Check.PRICE_UNLIKE, "parts/common-cooling.json", "\"part\": \"CO-FAN1\"", from, to, about);
+        PlantedDemo.told(
+                folder, Check.PRICE_UNLIKE, "parts/common-cooling.json", "\"part\": \"CO-FAN1\"", from, to, about);
     }
 
     @ParameterizedTest
     @CsvSource({"24, 48,", "24, 240, part CO-FAN1", "24, 2, part CO-FAN1"})
     void lead_days(String from, String to, @Nullable String about) throws IOException {
-        told(
+        PlantedDemo.told(
+                folder,
                 Check.LEAD_UNLIKE,
                 "parts/common-cooling.json",
                 "\"part\": \"CO-FAN1\"",
@@ -173,7 +172,8 @@ class PlantedFiguresTest {
         "'\"runMin\": \"0.79\"', '\"runMin\": \"0.08\"',"
     })
     void cost_of_a_made_part(String from, String to, @Nullable String about) throws IOException {
-        told(Check.MADE_COST, "parts/pannier-controls.json", "\"part\": \"PV-AB-LH\"", from, to, about);
+        PlantedDemo.told(
+                folder, Check.MADE_COST, "parts/pannier-controls.json", "\"part\": \"PV-AB-LH\"", from, to, about);
     }
 
     @ParameterizedTest
@@ -186,7 +186,7 @@ class PlantedFiguresTest {
         "'\"length\": 132', '\"length\": 1320', part PV-AB-LH"
     })
     void blank(String from, String to, @Nullable String about) throws IOException {
-        told(Check.BLANK, "parts/pannier-controls.json", "\"part\": \"PV-AB-LH\"", from, to, about);
+        PlantedDemo.told(folder, Check.BLANK, "parts/pannier-controls.json", "\"part\": \"PV-AB-LH\"", from, to, about);
     }
 
     @ParameterizedTest
@@ -243,7 +243,8 @@ class PlantedFiguresTest {
     @ParameterizedTest
     @CsvSource({"3.6,", "3.4, line pannier-van/battery-seal-later", "36, line pannier-van/battery-seal-later"})
     void seal(String metres, @Nullable String about) throws IOException {
-        told(
+        PlantedDemo.told(
+                folder,
                 Check.SEAL,
                 VAN + "kit/battery.json",
                 "\"battery-seal-later\"",
@@ -255,7 +256,8 @@ class PlantedFiguresTest {
     @ParameterizedTest
     @CsvSource({"0.6,", "0.7, line pannier-van/drive-breather", "6, line pannier-van/drive-breather"})
     void hose_by_the_metre(String metres, @Nullable String about) throws IOException {
-        told(
+        PlantedDemo.told(
+                folder,
                 Check.CABLE_LENGTH,
                 VAN + "kit/drive.json",
                 "\"line\": \"drive-breather\"",
@@ -267,7 +269,8 @@ class PlantedFiguresTest {
     @ParameterizedTest
     @CsvSource({"1,", "2, line pannier-van/accelerator-sensor", "10, line pannier-van/accelerator-sensor"})
     void number_that_follows_from_nothing(String quantity, @Nullable String about) throws IOException {
-        told(
+        PlantedDemo.told(
+                folder,
                 Check.COUNT_OPEN,
                 VAN + "kit/low-voltage.json",
                 "\"line\": \"accelerator-sensor\"",

@@ -21,14 +21,6 @@ class PlantedSistersTest {
     @TempDir
     private Path folder;
 
-    /** Only the check that is asked for is compared; the same slip may show in another, too. */
-    private void told(Check check, String file, String line, String from, String to, @Nullable String about)
-            throws IOException {
-        assertThat(PlantedDemo.remarks(folder, file, line, from, to))
-                .filteredOn(remark -> remark.endsWith(": " + check.written()))
-                .isEqualTo(about == null ? List.of() : List.of(about + ": " + check.written()));
-    }
-
     @ParameterizedTest
     @CsvSource({
         "five minutes, five seconds, 'group bonding of stook-pickup'",
@@ -37,7 +29,7 @@ class PlantedSistersTest {
         "five minutes, 5 minutes,"
     })
     void times_in_words(String from, String to, @Nullable String about) throws IOException {
-        told(Check.TEXT_FIGURES, PICKUP + "tests.json", "\"group\": \"bonding\"", from, to, about);
+        PlantedDemo.told(folder, Check.TEXT_FIGURES, PICKUP + "tests.json", "\"group\": \"bonding\"", from, to, about);
     }
 
     @ParameterizedTest
@@ -46,7 +38,7 @@ class PlantedSistersTest {
         "Auf 1400 mbar, Bis auf 1400 mbar,",
     })
     void figures_of_a_method(String from, String to, @Nullable String about) throws IOException {
-        told(Check.TEXT_FIGURES, VAN + "tests.json", "\"test\": \"cooling-drop\"", from, to, about);
+        PlantedDemo.told(folder, Check.TEXT_FIGURES, VAN + "tests.json", "\"test\": \"cooling-drop\"", from, to, about);
     }
 
     @ParameterizedTest
@@ -55,14 +47,15 @@ class PlantedSistersTest {
         "'\"de\": \"Widerstand der geschlossenen Schleife\"', '\"de\": \"Schleifenwiderstand, geschlossen\"',"
     })
     void language_in_its_place(String from, String to, @Nullable String about) throws IOException {
-        told(Check.TEXT_LANGUAGE, VAN + "tests.json", "\"test\": \"interlock-loop\"", from, to, about);
+        PlantedDemo.told(
+                folder, Check.TEXT_LANGUAGE, VAN + "tests.json", "\"test\": \"interlock-loop\"", from, to, about);
     }
 
     /** One code, one thing: a second part that is bought by it is another's. */
     @ParameterizedTest
     @CsvSource({"S74601, G35722, part VA-RES", "S74601, G35723,"})
     void order_code(String from, String to, @Nullable String about) throws IOException {
-        told(Check.ORDER_CODE, "parts/common-vacuum.json", "\"part\": \"VA-RES\"", from, to, about);
+        PlantedDemo.told(folder, Check.ORDER_CODE, "parts/common-vacuum.json", "\"part\": \"VA-RES\"", from, to, about);
     }
 
     @ParameterizedTest
@@ -72,7 +65,8 @@ class PlantedSistersTest {
         "ST-HB-EL, D-PH-101, D-PH-999,"
     })
     void drawing(String part, String from, String to, @Nullable String about) throws IOException {
-        told(
+        PlantedDemo.told(
+                folder,
                 Check.DRAWING_SHARED,
                 "parts/stook-high-voltage.json",
                 "\"part\": \"" + part + "\"",
@@ -90,7 +84,8 @@ class PlantedSistersTest {
         "common-charging, CH-RCM, '\"revision\"', '\"tracked\": \"lot\", \"revision\"',"
     })
     void tracked(String file, String part, String from, String to, @Nullable String about) throws IOException {
-        told(Check.TRACKED, "parts/" + file + ".json", "\"part\": \"" + part + "\"", from, to, about);
+        PlantedDemo.told(
+                folder, Check.TRACKED, "parts/" + file + ".json", "\"part\": \"" + part + "\"", from, to, about);
     }
 
     @ParameterizedTest
@@ -100,14 +95,15 @@ class PlantedSistersTest {
         "'\"axleKg\": {\"front\": 888', '\"axleKg\": {\"front\": 788', 'family pannier-van, late'"
     })
     void body_of_another_era(String from, String to, @Nullable String about) throws IOException {
-        told(Check.ERA_UNLIKE, VAN + "family.json", "\"era\": \"late\"", from, to, about);
+        PlantedDemo.told(folder, Check.ERA_UNLIKE, VAN + "family.json", "\"era\": \"late\"", from, to, about);
     }
 
     /** A wire of 0.75 mm² in a loom carries about 11 A for hours in air of 50 °C (DIN VDE 0298-4, from memory). */
     @ParameterizedTest
     @CsvSource({"11,", "13, circuit pannier-van/export", "22, circuit pannier-van/export"})
     void wire_of_a_circuit(String amps, @Nullable String about) throws IOException {
-        told(
+        PlantedDemo.told(
+                folder,
                 Check.CABLE_FACTS,
                 VAN + "electrics.json",
                 "\"circuit\": \"export\"",
@@ -139,7 +135,8 @@ class PlantedSistersTest {
         "'\"letThroughA2s\": \"95000\"', '\"letThroughA2s\": \"130000\"',"
     })
     void let_through(String from, String to, @Nullable String about) throws IOException {
-        told(Check.FUSE_UNLIKE, PICKUP + "electrics.json", "\"fuse\": \"main-250\"", from, to, about);
+        PlantedDemo.told(
+                folder, Check.FUSE_UNLIKE, PICKUP + "electrics.json", "\"fuse\": \"main-250\"", from, to, about);
     }
 
     @ParameterizedTest
@@ -261,7 +258,8 @@ class PlantedSistersTest {
     @ParameterizedTest
     @CsvSource({"20, 25,", "20, 40, joint pannier-van/column-adaptor"})
     void depth_of_a_tapped_hole(String from, String to, @Nullable String about) throws IOException {
-        told(
+        PlantedDemo.told(
+                folder,
                 Check.JOINT_FIGURE,
                 VAN + "joints.json",
                 "\"position\": \"column-adaptor\"",
