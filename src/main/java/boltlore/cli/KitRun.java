@@ -28,6 +28,7 @@ import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -145,14 +146,9 @@ final class KitRun {
 
     private OrderOutcome written(OrderKit kit, OrderPricing priced, KitInWork inWork) {
         KitTrades trades = KitTrades.of(inWork, kit.misfits());
-        List<SheetFile> always =
-                new ArrayList<>(SheetFormats.writeEach(OrderSheets.prepare(inWork, priced, trades, jobCards), html));
-        trades.results().values().forEach(results -> always.addAll(files(results, TradeResult.Sheet::always)));
-        List<SheetSet> sets = new ArrayList<>(List.of(new SheetSet("kit", of(kit), always, true)));
-        sets.add(new SheetSet("kit, what is packed", of(kit), packed(inWork, trades), true));
-        if (all) {
-            trades.results().keySet().forEach(trade -> sets.add(set(kit, trade, trades.besidesPackingList(trade))));
-        }
+        List<SheetSet> sets = sets(kit, priced, inWork, trades).parallelStream()
+                .map(Supplier::get)
+                .toList();
         Outcome<List<Path>> outcome = write.apply(out.resolve(kit.order().name()), sets);
         List<Path> written = outcome instanceof Outcome.Sound<List<Path>> paths ? paths.value() : List.of();
         int exit = !trades.stops() ? Exit.OK : Exit.STOPPED;
@@ -160,6 +156,25 @@ final class KitRun {
                 told.apply(new KitResult(kit, priced, trades.found(), written)),
                 outcome.faults(),
                 outcome.faults().isEmpty() ? exit : Exit.NOT_WRITTEN);
+    }
+
+    private List<Supplier<SheetSet>> sets(OrderKit kit, OrderPricing priced, KitInWork inWork, KitTrades trades) {
+        List<Supplier<SheetSet>> sets = new ArrayList<>();
+        sets.add(() -> new SheetSet("kit", of(kit), always(priced, inWork, trades), true));
+        sets.add(() -> new SheetSet("kit, what is packed", of(kit), packed(inWork, trades), true));
+        if (all) {
+            trades.results()
+                    .keySet()
+                    .forEach(trade -> sets.add(() -> set(kit, trade, trades.besidesPackingList(trade))));
+        }
+        return sets;
+    }
+
+    private List<SheetFile> always(OrderPricing priced, KitInWork inWork, KitTrades trades) {
+        List<Supplier<List<SheetFile>>> parts = new ArrayList<>();
+        parts.add(() -> SheetFormats.writeEach(OrderSheets.prepare(inWork, priced, trades, jobCards), html));
+        trades.results().values().forEach(results -> parts.add(() -> files(results, TradeResult.Sheet::always)));
+        return parts.parallelStream().flatMap(part -> part.get().stream()).toList();
     }
 
     /** The packing list where all sheets are written, else the contents list: each takes the other of an earlier run away. */

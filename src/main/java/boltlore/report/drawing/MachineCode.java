@@ -24,11 +24,20 @@ public final class MachineCode {
 
     private MachineCode() {}
 
-    /** Neighbouring dark squares of one row: from the first column, so many. */
-    record Run(int row, int from, int count) {}
+    /**
+     * Neighbouring dark squares of one row.
+     *
+     * @param from the first one's column
+     * @param count how many they are
+     */
+    public record Run(int row, int from, int count) {}
 
-    /** What is drawn of it. */
-    record Squares(int side, List<Run> dark) {}
+    /**
+     * What is drawn of a text: the search for the mask that reads best takes time, so it is made once.
+     *
+     * @param side how many squares a side has
+     */
+    public record Squares(int side, List<Run> dark) {}
 
     /** @throws IllegalArgumentException for an empty text, or one of more than 100 characters */
     static Squares squares(String text) {
@@ -64,8 +73,12 @@ public final class MachineCode {
     /** A code alone, each square half a millimetre, so that its edges are sharp dots; half of the white stands around it. */
     public static Drawing alone(String text) {
         double white = HALF_MM * QUIET / 2;
-        double side = HALF_MM * squares(text).side();
+        Squares squares = squares(text);
+        double side = HALF_MM * squares.side();
         return new Drawing(
-                side + 2 * white, side + 2 * white, text, List.of(new Mark.Code(new Point(white, white), text, side)));
+                side + 2 * white,
+                side + 2 * white,
+                text,
+                List.of(new Mark.Code(new Point(white, white), text, side, squares)));
     }
 }

@@ -62,8 +62,15 @@ public sealed interface Mark {
      *
      * @param at its upper left corner
      * @param sideMm of the dark squares; the white around it is left by who draws
+     * @param squares what is drawn of the text
      */
-    record Code(Point at, String text, double sideMm) implements Mark {}
+    record Code(Point at, String text, double sideMm, MachineCode.Squares squares) implements Mark {
+
+        /** The code of that text. */
+        public Code(Point at, String text, double sideMm) {
+            this(at, text, sideMm, MachineCode.squares(text));
+        }
+    }
 
     static Mark outline(List<Point> corners) {
         return new Line(closed(corners), THICK_MM, false);

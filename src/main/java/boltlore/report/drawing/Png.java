@@ -88,7 +88,7 @@ public final class Png {
 
     /** Edges between the dots alone are softened: whole dots are filled without the work that it takes. */
     private static void code(Mark.Code code, Graphics2D pen) {
-        MachineCode.Squares squares = MachineCode.squares(code.text());
+        MachineCode.Squares squares = code.squares();
         double side = code.sideMm() / squares.side();
         boolean soft = !(wholeDots(side)
                 && wholeDots(code.at().xMm())

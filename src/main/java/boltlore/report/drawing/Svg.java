@@ -30,7 +30,7 @@ public final class Svg {
 
     /** One path, so that no hair of white stands between its squares. */
     private static String code(Mark.Code code) {
-        MachineCode.Squares squares = MachineCode.squares(code.text());
+        MachineCode.Squares squares = code.squares();
         double side = code.sideMm() / squares.side();
         String path = squares.dark().stream()
                 .map(run -> "M" + run.from() + " " + run.row() + "h" + run.count() + "v1h-" + run.count() + "z")

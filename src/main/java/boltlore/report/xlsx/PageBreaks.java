@@ -18,6 +18,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -84,24 +85,27 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
 
     /** The breaks of a page whose tables will be divided where one of those that may be runs over. */
     static PageBreaks dividing(LaidPage page) {
-        return of(
-                page,
-                page.stretches().stream()
-                        .flatMap(stretch -> stretch.block() instanceof Table table ? Stream.of(table) : Stream.empty())
-                        .filter(Divided::splits)
-                        .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>()))));
+        return of(page, tables(page, Divided::splits));
+    }
+
+    private static Set<Table> tables(LaidPage page, Predicate<Table> wanted) {
+        return page.stretches().stream()
+                .flatMap(stretch -> stretch.block() instanceof Table table ? Stream.of(table) : Stream.empty())
+                .filter(wanted)
+                .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
     }
 
     private static PageBreaks of(LaidPage page, Set<Table> splitting) {
         double paper = paper(page) - ROUNDED;
+        Set<Table> headedAgain = tables(page, table -> !splitting.contains(table) && Divided.hasGroups(table));
         List<Optional<LaidTable>> candidates = new ArrayList<>(List.of(Optional.empty()));
         page.tables().values().stream()
                 .filter(table ->
                         !table.table().rows().isEmpty() && table.table().isPrinted())
                 .forEach(table -> candidates.add(Optional.of(table)));
-        Ways best = new Ways(page, paper, Optional.empty(), splitting);
+        Ways best = new Ways(page, paper, Optional.empty(), splitting, headedAgain);
         for (Optional<LaidTable> repeated : candidates) {
-            Ways ways = new Ways(page, paper, repeated, splitting);
+            Ways ways = new Ways(page, paper, repeated, splitting, headedAgain);
             best = ways.harm() < best.harm() ? ways : best;
         }
         return best.breaks();
@@ -116,6 +120,8 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
         private final Optional<LaidTable> repeated;
         /** Tables that go on as others with the same headings. */
         private final Set<Table> splitting;
+        /** Those of the rest whose groups are headed again: asked once a table, for it looks at every cell. */
+        private final Set<Table> headedAgain;
 
         private final int size;
         private final double[] upTo;
@@ -131,12 +137,13 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
         private final double[] least;
         private final int[] from;
 
-        Ways(LaidPage page, double paper, Optional<LaidTable> repeated, Set<Table> splitting) {
+        Ways(LaidPage page, double paper, Optional<LaidTable> repeated, Set<Table> splitting, Set<Table> headedAgain) {
             this.page = page;
             this.stretches = page.printedStretches();
             this.paper = paper;
             this.repeated = repeated;
             this.splitting = splitting;
+            this.headedAgain = headedAgain;
             this.size = page.printedRows();
             this.upTo = new double[size + 1];
             this.filled = new double[size + 1];
@@ -238,8 +245,7 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
                         .isPresent();
                 double headless = repeats ? 0 : splitting.contains(table) ? SPLIT : HEADLESS;
                 double harm = headless + within(table.rows(), row - stretch.first() - 1);
-                boolean unsaid =
-                        harm == headless + WITHIN_GROUP && !splitting.contains(table) && Divided.hasGroups(table);
+                boolean unsaid = harm == headless + WITHIN_GROUP && headedAgain.contains(table);
                 return unsaid ? harm + UNSAID : harm;
             }
             return stretch.block() instanceof BarCharts ? NEVER : TORN;

@@ -12,19 +12,19 @@ public final class TradeFiles {
     private TradeFiles() {}
 
     /**
-     * Of all these results.
+     * Of all these results, several at once.
      *
      * @param html whether each report is written as a page too
      */
     public static List<SheetFile> write(List<TradeResult> results, boolean html) {
-        List<SheetFile> files = new ArrayList<>();
-        for (TradeResult result : results) {
-            List<Report> reports = result.sheets().parallelStream()
-                    .map(sheet -> sheet.report().get())
-                    .toList();
-            files.addAll(write(result, reports, html));
-        }
-        return files;
+        return results.parallelStream()
+                .flatMap(result -> {
+                    List<Report> reports = result.sheets().parallelStream()
+                            .map(sheet -> sheet.report().get())
+                            .toList();
+                    return write(result, reports, html).stream();
+                })
+                .toList();
     }
 
     /** Of a result whose reports are made already. */
