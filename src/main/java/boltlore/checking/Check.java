@@ -44,6 +44,7 @@ public enum Check {
     LITHIUM("lithium battery without its caution"),
     LIFTING("heavy without its caution"),
     HANG_POINTS("coated, but nowhere to hang it"),
+    FINISH_METAL("finish on a metal that it is not for"),
     FILM("film out of order"),
     CURE("cure out of reach"),
     TORQUE_ALONE("torque without its table or friction"),

@@ -74,6 +74,7 @@ public final class Checks {
             JointFigures::remarks,
             CountsFollow::remarks,
             MasksAlike::remarks,
+            FinishSuitsMetal::remarks,
             VehicleLimits::remarks,
             TradeFigures::remarks,
             Translations::remarks,

@@ -40,6 +40,7 @@ import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -91,7 +92,8 @@ public final class CatalogueSketch {
     }
 
     public CatalogueSketch finish(String name, CoatedWhere where, PowderCoat... coats) {
-        finishes.put(name, new Finish(name, Wording.english("Finish " + name), "blast", List.of(coats), where));
+        finishes.put(
+                name, new Finish(name, Wording.english("Finish " + name), "blast", Set.of(), List.of(coats), where));
         return this;
     }
 
@@ -102,6 +104,7 @@ public final class CatalogueSketch {
                         name,
                         "Sheet " + name,
                         "sheet",
+                        null,
                         new BigDecimal(densityKgM3),
                         new BigDecimal(thicknessMm),
                         new BigDecimal("1.40"),

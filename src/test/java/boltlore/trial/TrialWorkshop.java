@@ -15,6 +15,7 @@ import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** The workshop of trial catalogues: one oven, a mask for an M8 thread, one for a 20 mm earth point. */
 public final class TrialWorkshop {
@@ -42,12 +43,17 @@ public final class TrialWorkshop {
     }
 
     public static Finish ownFinish(String name) {
-        return new Finish(name, Wording.english(name), "blast", List.of(), new CoatedWhere.OwnOven("own"));
+        return new Finish(name, Wording.english(name), "blast", Set.of(), List.of(), new CoatedWhere.OwnOven("own"));
     }
 
     public static Finish outsideFinish(String name) {
         return new Finish(
-                name, Wording.english(name), "", List.of(), new CoatedWhere.OutsideByArea("coater", BigDecimal.TEN));
+                name,
+                Wording.english(name),
+                "",
+                Set.of(),
+                List.of(),
+                new CoatedWhere.OutsideByArea("coater", BigDecimal.TEN));
     }
 
     private static CoatingShop shop() {

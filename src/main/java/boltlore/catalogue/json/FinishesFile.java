@@ -3,10 +3,14 @@ package boltlore.catalogue.json;
 import boltlore.catalogue.CoatedWhere;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.PowderCoat;
+import boltlore.faults.Nearest;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
+import boltlore.json.TextShape;
 import java.math.BigDecimal;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** finishes.json: finishes with their coats from the metal outwards. */
 final class FinishesFile {
@@ -28,8 +32,21 @@ final class FinishesFile {
                 reading.named(reader, "finish", Kind.FINISH),
                 reading.wording(reader, "says"),
                 Reading.textOrNone(reader, "preTreatment"),
+                metals(reader),
                 reader.findObjects("coats", this::coat),
                 reader.object("where", this::where));
+    }
+
+    private Set<String> metals(ObjectReader reader) {
+        return new TreeSet<>(reader.findTexts("metals", TextShape.NAME, (metal, location) -> {
+            Set<String> known = MaterialsFile.METALS.byName().keySet();
+            if (!known.contains(metal)) {
+                String expected = "one of " + String.join(", ", known);
+                reading.faults()
+                        .add(location.fault("metal '" + metal + "'", expected, Nearest.advice(metal, known, "")));
+            }
+            return metal;
+        }));
     }
 
     private PowderCoat coat(ObjectReader reader) {

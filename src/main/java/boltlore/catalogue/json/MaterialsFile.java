@@ -18,6 +18,10 @@ final class MaterialsFile {
 
     private static final Allowed<String> FORMS = Allowed.of("sheet", "plate", "tube", "bar", "angle", "cable");
 
+    /** What pre-treatments before a coat tell apart. */
+    static final Allowed<String> METALS =
+            Allowed.of("steel", "stainless-steel", "galvanised-steel", "aluminium", "copper", "brass");
+
     /** Stands in where the saw that a material names is not known, which is a fault by itself. */
     private static final Saw NO_SAW =
             new Saw("", "", BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO);
@@ -51,6 +55,7 @@ final class MaterialsFile {
                 reading.named(reader, "material", Kind.MATERIAL),
                 reader.text("says"),
                 reader.oneOf("form", FORMS),
+                reader.findOneOf("metal", METALS),
                 reader.decimal("densityKgM3", Range.above(0, 25_000)),
                 reader.findDecimal("thicknessMm", Range.above(0, 1000)),
                 reader.findDecimal("pricePerKg", Range.NOT_NEGATIVE),

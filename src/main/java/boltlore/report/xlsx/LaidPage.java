@@ -8,13 +8,18 @@ import boltlore.report.Row;
 import boltlore.report.Table;
 import boltlore.report.drawing.Drawing;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A page with every cell at its place. Rows and columns are those of the grid, from 0.
@@ -53,6 +58,14 @@ record LaidPage(
                 new ArrayList<>(),
                 new ArrayList<>(),
                 new ArrayList<>());
+    }
+
+    /** Its tables of that sort, told apart by which they are, not by what they say. */
+    Set<Table> tablesThat(Predicate<Table> wanted) {
+        return stretches.stream()
+                .flatMap(stretch -> stretch.block() instanceof Table table ? Stream.of(table) : Stream.empty())
+                .filter(wanted)
+                .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
     }
 
     /** The rows of a block, from its first to its last. */

@@ -13,14 +13,9 @@ import boltlore.report.xlsx.LaidPage.LaidTable;
 import boltlore.report.xlsx.LaidPage.Stretch;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Where one sheet of paper ends and the next begins, and which table's headings stand on top of each: of all ways the
@@ -85,19 +80,12 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
 
     /** The breaks of a page whose tables will be divided where one of those that may be runs over. */
     static PageBreaks dividing(LaidPage page) {
-        return of(page, tables(page, Divided::splits));
-    }
-
-    private static Set<Table> tables(LaidPage page, Predicate<Table> wanted) {
-        return page.stretches().stream()
-                .flatMap(stretch -> stretch.block() instanceof Table table ? Stream.of(table) : Stream.empty())
-                .filter(wanted)
-                .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
+        return of(page, page.tablesThat(Divided::splits));
     }
 
     private static PageBreaks of(LaidPage page, Set<Table> splitting) {
         double paper = paper(page) - ROUNDED;
-        Set<Table> headedAgain = tables(page, table -> !splitting.contains(table) && Divided.hasGroups(table));
+        Set<Table> headedAgain = page.tablesThat(table -> !splitting.contains(table) && Divided.hasGroups(table));
         List<Optional<LaidTable>> candidates = new ArrayList<>(List.of(Optional.empty()));
         page.tables().values().stream()
                 .filter(table ->

@@ -28,6 +28,7 @@ import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** A small coating shop, finishes and parts made by hand. */
@@ -142,11 +143,16 @@ public final class SampleShop {
 
     public static Finish own(String name, PowderCoat... coats) {
         return new Finish(
-                name, Wording.english("Finish " + name), "blast", List.of(coats), new CoatedWhere.OwnOven("own"));
+                name,
+                Wording.english("Finish " + name),
+                "blast",
+                Set.of(),
+                List.of(coats),
+                new CoatedWhere.OwnOven("own"));
     }
 
     private static Finish outside(String name, CoatedWhere where) {
-        return new Finish(name, Wording.english("Finish " + name), "by the coater", List.of(), where);
+        return new Finish(name, Wording.english("Finish " + name), "by the coater", Set.of(), List.of(), where);
     }
 
     public static Part part(String number, @Nullable CoatingSpec coat) {

@@ -34,6 +34,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -201,6 +202,6 @@ public final class SmallKit {
     }
 
     private static Finish finish(String name, CoatedWhere where) {
-        return new Finish(name, Wording.english(name), "", List.of(), where);
+        return new Finish(name, Wording.english(name), "", Set.of(), List.of(), where);
     }
 }

@@ -117,7 +117,8 @@ final class Rack {
                 new BigDecimal(heldTailMm),
                 new BigDecimal("60"));
         BarStock stock = new BarStock(saw, new BigDecimal(acrossMm), turns, new BigDecimal(keepFromMm), bars);
-        Material material = new Material(MATERIAL, "Tube", "tube", new BigDecimal("7850"), null, null, stock, null);
+        Material material =
+                new Material(MATERIAL, "Tube", "tube", null, new BigDecimal("7850"), null, null, stock, null);
         return new MaterialPlanner(material, sets, remnants);
     }
 
