@@ -15,6 +15,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
@@ -35,7 +37,25 @@ public final class Png {
     private static final int BITS = 4;
     private static final IndexColorModel GREYS = greys(BITS);
 
+    /** So many codes are kept: the parts of a large catalogue, of some 300 bytes each. */
+    private static final int KEPT = 8192;
+
+    private static final Map<String, byte[]> CODES = new ConcurrentHashMap<>();
+
     private Png() {}
+
+    /** A code alone; the same parts are picked for one order after another, so each is drawn once. */
+    public static byte[] code(String text) {
+        byte[] known = CODES.get(text);
+        if (known != null) {
+            return known.clone();
+        }
+        byte[] drawn = encode(MachineCode.alone(text));
+        if (CODES.size() < KEPT) {
+            CODES.put(text, drawn.clone());
+        }
+        return drawn;
+    }
 
     public static byte[] encode(Drawing drawing) {
         return file(image(drawing));

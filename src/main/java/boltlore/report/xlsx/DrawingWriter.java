@@ -1,7 +1,6 @@
 package boltlore.report.xlsx;
 
 import boltlore.report.Row;
-import boltlore.report.drawing.MachineCode;
 import boltlore.report.drawing.Png;
 import boltlore.report.xlsx.LaidPage.LaidChart;
 import boltlore.report.xlsx.LaidPage.LaidCode;
@@ -41,9 +40,7 @@ record DrawingWriter(XSSFWorkbook book, XSSFSheet sheet, LaidPage page) {
                 .forEach(code -> code(
                         code,
                         numbers.computeIfAbsent(
-                                code.text(),
-                                text -> book.addPicture(
-                                        Png.encode(MachineCode.alone(text)), Workbook.PICTURE_TYPE_PNG))));
+                                code.text(), text -> book.addPicture(Png.code(text), Workbook.PICTURE_TYPE_PNG))));
     }
 
     private void remarks(LaidTable laid) {

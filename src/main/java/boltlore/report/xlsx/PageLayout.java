@@ -23,6 +23,7 @@ import boltlore.report.xlsx.LaidPage.Rows;
 import boltlore.report.xlsx.LaidPage.Spot;
 import boltlore.report.xlsx.LaidPage.Stretch;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -54,13 +55,31 @@ final class PageLayout implements Block.Cases<Void> {
     private final LaidPage laid;
     private final List<LaidRow> rows;
     private final Map<String, List<ColumnWidth>> widths = new HashMap<>();
+    private final Measured measured;
 
-    private PageLayout(Page page, String language, boolean ownColumns, boolean small) {
+    /** What tables are wide, measured once for all the ways in which a page is tried. */
+    private record Measured(Map<Table, List<ColumnWidth>> onPaper, Map<Table, List<Double>> beside) {
+
+        Measured() {
+            this(new IdentityHashMap<>(), new IdentityHashMap<>());
+        }
+
+        List<ColumnWidth> onPaper(Table table, Page page) {
+            return onPaper.computeIfAbsent(table, each -> ColumnWidth.of(Divided.whole(each, page)));
+        }
+
+        List<Double> beside(Table table) {
+            return beside.computeIfAbsent(table, ColumnWidth::beside);
+        }
+    }
+
+    private PageLayout(Page page, String language, Measured measured, boolean ownColumns, boolean small) {
         this.language = language;
+        this.measured = measured;
         String main = "";
         int most = 0;
         for (Table table : page.tables().toList()) {
-            widths.put(table.id(), ColumnWidth.of(Divided.whole(table, page)));
+            widths.put(table.id(), measured.onPaper(table, page));
             int cells = table.isPrinted()
                     ? (table.rows().size() + 1) * table.columns().size()
                     : 0;
@@ -84,30 +103,31 @@ final class PageLayout implements Block.Cases<Void> {
      */
     static LaidPage lay(Page written, String language) {
         Page page = Pairs.of(written);
-        LaidPage full = divided(page, language, false);
+        Measured measured = new Measured();
+        LaidPage full = divided(page, language, measured, false);
         int breaks = PageBreaks.of(full).after().size();
         if (breaks == 0) {
             return full;
         }
-        LaidPage small = divided(page, language, true);
+        LaidPage small = divided(page, language, measured, true);
         return PageBreaks.of(small).after().size() < breaks ? small : full;
     }
 
-    private static LaidPage divided(Page page, String language, boolean small) {
-        LaidPage whole = whole(page, language, small);
+    private static LaidPage divided(Page page, String language, Measured measured, boolean small) {
+        LaidPage whole = whole(page, language, measured, small);
         if (page.tables().noneMatch(Divided::splits)) {
             return whole;
         }
         Page split = Divided.where(whole, language);
-        return split.equals(page) ? whole : whole(split, language, small);
+        return split.equals(page) ? whole : whole(split, language, new Measured(), small);
     }
 
-    private static LaidPage whole(Page page, String language, boolean small) {
-        PageLayout shared = new PageLayout(page, language, false, small).lay(page);
+    private static LaidPage whole(Page page, String language, Measured measured, boolean small) {
+        PageLayout shared = new PageLayout(page, language, measured, false, small).lay(page);
         if (shared.legible && page.tables().count() + page.particulars().count() < 2) {
             return shared.laid;
         }
-        PageLayout own = new PageLayout(page, language, true, small).lay(page);
+        PageLayout own = new PageLayout(page, language, measured, true, small).lay(page);
         return shared.legible && shared.height() <= own.height() * MUCH_HIGHER ? shared.laid : own.laid;
     }
 
@@ -158,7 +178,7 @@ final class PageLayout implements Block.Cases<Void> {
     }
 
     private Grid.Spans spans(Table table) {
-        return grid.beside(grid.span(widths.getOrDefault(table.id(), List.of())), ColumnWidth.beside(table));
+        return grid.beside(grid.span(widths.getOrDefault(table.id(), List.of())), measured.beside(table));
     }
 
     private Grid.Spans spans(Signatures signatures) {
