@@ -8,6 +8,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +18,9 @@ final class DerivedResult {
 
     private static final int KILO = 3;
     private static final int MEGA = 6;
+    /** What a meter may be off: common practice, no source. */
+    private static final BigDecimal METER_ERROR = new BigDecimal("1.02");
+
     private static final BigDecimal TENTH = new BigDecimal("0.1");
 
     /** Of these 0 may be read: nothing flowed yet, or a pole lies on the chassis. */
@@ -33,10 +37,28 @@ final class DerivedResult {
                 flaws.add(new Flaw(Flaw.Kind.NOT_ABOVE_ZERO, box.quantity().sign(), ""));
             }
         }
+        notThePack(row, read.apply(Quantity.PACK_VOLTS)).ifPresent(flaws::add);
         if (!flaws.isEmpty()) {
             return null;
         }
         return isolation ? isolation(row, read, flaws) : share(read);
+    }
+
+    /**
+     * Contactors that stayed open, a clip on one module or a slip of the point give a fine ratio of voltages that no pack of
+     * this kit has (UN Regulation 100 measures with the pack at its nominal voltage or above; from memory).
+     */
+    private static Optional<Flaw> notThePack(TestRow row, BigDecimal read) {
+        Limit.Between pack = row.packVolts();
+        boolean within = pack == null
+                || (read.multiply(METER_ERROR).compareTo(pack.least()) >= 0
+                        && read.compareTo(pack.most().multiply(METER_ERROR)) <= 0);
+        return within
+                ? Optional.empty()
+                : Optional.of(new Flaw(
+                        Flaw.Kind.NOT_THE_PACK,
+                        Digits.plain(read),
+                        Digits.plain(pack.least()) + "–" + Digits.plain(pack.most())));
     }
 
     /** Rounded down to the last digit that is told, so that nothing passes that would not. */

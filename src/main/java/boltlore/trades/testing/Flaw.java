@@ -22,6 +22,7 @@ public record Flaw(Kind kind, String found, String expected) {
         UNKNOWN_STATE,
         SEVERAL_DAYS,
         NOT_ABOVE_ZERO,
+        NOT_THE_PACK,
         METER_LOADS_THE_BUS,
         RESISTOR_UNSUITED,
         VOLTAGE_DID_NOT_FALL,

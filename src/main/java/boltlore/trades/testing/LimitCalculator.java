@@ -5,11 +5,16 @@ import boltlore.catalogue.Demand;
 import boltlore.catalogue.Instrument;
 import boltlore.catalogue.LimitRule;
 import java.math.BigDecimal;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** Turns what a test asks for into the limit of one kit. */
 final class LimitCalculator {
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+
+    /** Whose result is worked out from the pack's voltage, which is read with it. */
+    private static final Set<LimitRule> OF_THE_PACK = EnumSet.of(LimitRule.ISOLATION, LimitRule.PRECHARGE_VOLTS);
 
     private final PackRules pack;
     private final MainsRules mains;
@@ -59,7 +64,8 @@ final class LimitCalculator {
             case EXPORT_VOLTS -> mains.exportVolts();
         };
         BigDecimal suited = demand.rule() == LimitRule.ISOLATION ? pack.suitedOhm() : null;
-        return new ComputedLimit(limit(figure, demand), figure.basis(), figure.unit(), suited);
+        Limit.Between volts = OF_THE_PACK.contains(demand.rule()) ? pack.volts() : null;
+        return new ComputedLimit(limit(figure, demand), figure.basis(), figure.unit(), suited, volts);
     }
 
     private static Limit limit(Figure figure, Demand.Computed demand) {

@@ -59,6 +59,11 @@ final class PackRules {
         return figures.suitedOhm();
     }
 
+    Limit.@Nullable Between volts() {
+        Pack pack = figures.pack();
+        return pack == null ? null : new Limit.Between(pack.lowestVolts(), pack.highestVolts());
+    }
+
     /** {@link Precharge}: t = −R C ln(1 − k). */
     Figure prechargeTime() {
         Precharge precharge = figures.precharge();

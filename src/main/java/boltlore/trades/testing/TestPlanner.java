@@ -88,6 +88,7 @@ public final class TestPlanner {
                 computed.basis(),
                 computed.unit(),
                 computed.suitedOhm(),
+                computed.packVolts(),
                 Boxes.lay(key, test, endOfLine.instrument(test.instrument())));
     }
 

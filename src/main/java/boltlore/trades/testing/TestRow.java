@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param basis how the limit comes about, in figures; empty where it stands in the catalogue
  * @param unit of result and limit, empty where a state is found
  * @param suitedOhm what the known resistor of an isolation test should about be, in ohm; null with other tests
+ * @param packVolts what the pack shows between empty and full, where the result follows from it; null with other tests
  * @param boxes what must be written down
  */
 public record TestRow(
@@ -27,6 +28,7 @@ public record TestRow(
         String basis,
         String unit,
         @Nullable BigDecimal suitedOhm,
+        Limit.@Nullable Between packVolts,
         List<Box> boxes) {
 
     public TestRow {

@@ -7,6 +7,7 @@ import boltlore.checkvalues.CheckRow;
 import boltlore.checkvalues.CheckTable;
 import boltlore.trades.charging.Bonding;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -121,6 +122,22 @@ class IsolationJudgedTest {
     })
     void what_no_circuit_shows_is_not(String vb, String v1, String v2, String withResistor, Flaw.Kind kind) {
         assertThat(isolation(vb, v1, v2, withResistor, "200").flaws()).containsExactly(kind);
+    }
+
+    /** Contactors open, or one module; a clip at the wrong device; and just within what a meter may be off. */
+    @ParameterizedTest
+    @CsvSource({
+        "39, 19.5, 19.5, 10, false",
+        "800, 400, 400, 200, false",
+        "282, 160, 110, 80, false",
+        "283, 160, 111, 80, true",
+        "411, 230, 170, 110, true",
+        "412, 230, 171, 110, false"
+    })
+    void a_voltage_that_is_not_the_packs_is_not_plausible(
+            String vb, String v1, String v2, String withResistor, boolean plausible) {
+        assertThat(isolation(vb, v1, v2, withResistor, "200").flaws())
+                .isEqualTo(plausible ? List.of() : List.of(Flaw.Kind.NOT_THE_PACK));
     }
 
     /** Limit 40 kohm, resistor within a fifth of 200 kohm, meter of 10 Mohm. */

@@ -20,6 +20,9 @@ final class TestedRow {
 
     static final LocalDate TODAY = LocalDate.of(2026, 3, 31);
 
+    /** Between empty and full. */
+    private static final Limit.Between PACK = new Limit.Between(new BigDecimal("288"), new BigDecimal("403.2"));
+
     private final TestRow row;
     private final List<Reading> readings = new ArrayList<>();
 
@@ -62,7 +65,7 @@ final class TestedRow {
         KitTest test = new KitTest("test", says, Condition.ALWAYS, List.of(), false, says, "meter", demand, null);
         TestGroup group = new TestGroup("group", says, null, says, List.of(), List.of(test));
         List<Box> boxes = Boxes.lay("test", test, instrument);
-        return new TestRow("test", group, test, null, instrument, limit, "", unit, suitedOhm, boxes);
+        return new TestRow("test", group, test, null, instrument, limit, "", unit, suitedOhm, PACK, boxes);
     }
 
     TestedRow read(String value, String unit) {
