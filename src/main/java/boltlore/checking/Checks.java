@@ -75,6 +75,7 @@ public final class Checks {
             CountsFollow::remarks,
             MasksAlike::remarks,
             FinishSuitsMetal::remarks,
+            SharedContacts::remarks,
             VehicleLimits::remarks,
             TradeFigures::remarks,
             Translations::remarks,

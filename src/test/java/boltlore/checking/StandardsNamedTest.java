@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class StandardsNamedTest {
 
     private static final String ELECTRICS = "families/stook-pickup/electrics.json";
+    private static final String VAN = "families/pannier-van/electrics.json";
 
     @TempDir
     private Path folder;
@@ -33,6 +34,19 @@ class StandardsNamedTest {
     void an_inlet_reads_its_cable_as_its_type_does(String type, String from, String to, @Nullable String about)
             throws IOException {
         told("{\"inlet\": \"" + type + "\"}", from, to, about);
+    }
+
+    /** SAE J3400, from memory: the same two contacts for alternating and direct current. */
+    @ParameterizedTest
+    @CsvSource({
+        "'\"sharedPins\": true, \"isolatedBy\": \"charger-isolation\"', '\"sharedPins\": false', inlet pannier-van/j3400",
+        "'\"amps\": \"200\"}, \"sharedPins\"', '\"amps\": \"180\"}, \"sharedPins\"',"
+    })
+    void an_inlet_shares_its_contacts_as_its_type_does(String from, String to, @Nullable String about)
+            throws IOException {
+        assertThat(PlantedDemo.remarks(folder, VAN, "{\"inlet\": \"j3400\"}", from, to))
+                .filteredOn(remark -> remark.endsWith(Check.STANDARD.written()))
+                .isEqualTo(about == null ? List.of() : List.of(about + ": " + Check.STANDARD.written()));
     }
 
     @ParameterizedTest
