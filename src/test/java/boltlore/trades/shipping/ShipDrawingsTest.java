@@ -69,11 +69,11 @@ class ShipDrawingsTest {
         Shipment shipment =
                 new ShippedKit().part("A", "5", 1).battery("PACK", "20", "3000").shipment();
         assertThat(label(shipment, 1, "en").marks())
-                .filteredOn(mark -> mark instanceof Mark.Lettering words
-                        && words.text().startsWith("UN "))
+                .filteredOn(mark ->
+                        mark instanceof Mark.Lettering words && words.text().startsWith("UN "))
                 .singleElement()
-                .satisfies(mark -> assertThat(((Mark.Lettering) mark).heightMm() * 0.92)
-                        .isGreaterThanOrEqualTo(12));
+                .satisfies(mark ->
+                        assertThat(((Mark.Lettering) mark).heightMm() * 0.92).isGreaterThanOrEqualTo(12));
     }
 
     @Test
