@@ -43,15 +43,15 @@ final class LabelDrawing {
 
     private static final double ADDRESS_ROOM_MM = 34;
 
-    /** A UN number is lettered at least 12 mm high (ADR 5.2.1.1). */
-    private static final double UN_MM = 12;
+    /** A UN number is lettered at least 12 mm high (ADR 5.2.1.1), also on a draft, which is printed a tenth smaller. */
+    private static final double UN_MM = 13.1;
 
     private final Crate crate;
     private final Shipment shipment;
     private final LoadWords words;
     private final List<Mark> marks;
     private final double left;
-    private double top = 4;
+    private double top = 3;
 
     private LabelDrawing(Crate crate, Shipment shipment, LoadWords words, double left, List<Mark> marks) {
         this.left = left;
@@ -139,9 +139,9 @@ final class LabelDrawing {
         marks.add(Mark.line(at(LEFT_MM, top), at(WIDTH_MM - LEFT_MM, top)));
         top += 1;
         String all = say("of") + " " + shipment.crates().size();
-        line(shipment.order().name() + " – " + say("crate") + " " + crate.number() + " " + all, 5.5);
+        line(shipment.order().name() + " – " + say("crate") + " " + crate.number() + " " + all, 4.6);
         line(words.of(crate.load()), 3.2);
-        line(say("grossWord") + " " + words.kg(crate.grossKg()), 5);
+        line(say("grossWord") + " " + words.kg(crate.grossKg()), 4.2);
         line(
                 say("netWord") + " " + words.kg(crate.netKg()) + " – "
                         + NumberFormats.size(crate.type().outside()) + " mm",
@@ -159,9 +159,16 @@ final class LabelDrawing {
 
     private void dangerous() {
         if (crate.load().dangerous()) {
-            line(crate.load().un(), UN_MM);
+            un(crate.load().un());
             lines(Stream.concat(inside(), Stream.of(call())).collect(Collectors.joining(" – ")), 2.4);
         }
+    }
+
+    /** Across the whole label, for it is as wide as it is high. */
+    private void un(String text) {
+        top += UN_MM * ABOVE;
+        marks.add(Mark.centred(at(WIDTH_MM / 2, top + UN_MM / 2), text, UN_MM));
+        top += UN_MM * (1 + BELOW) + AIR_MM;
     }
 
     /** What batteries lie in it, by name. */

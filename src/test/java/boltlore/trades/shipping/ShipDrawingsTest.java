@@ -63,6 +63,19 @@ class ShipDrawingsTest {
         Clearances.assertLegible(label(shipment, 1, language));
     }
 
+    /** ADR 5.2.1.1: at least 12 mm; a draft is printed 8 per cent smaller, for the words above it. */
+    @Test
+    void the_un_number_is_high_enough_on_a_draft_too() {
+        Shipment shipment =
+                new ShippedKit().part("A", "5", 1).battery("PACK", "20", "3000").shipment();
+        assertThat(label(shipment, 1, "en").marks())
+                .filteredOn(mark ->
+                        mark instanceof Mark.Lettering words && words.text().startsWith("UN "))
+                .singleElement()
+                .satisfies(mark ->
+                        assertThat(((Mark.Lettering) mark).heightMm() * 0.92).isGreaterThanOrEqualTo(12));
+    }
+
     @Test
     void a_label_keeps_small_letters_and_accents() {
         Shipment shipment =

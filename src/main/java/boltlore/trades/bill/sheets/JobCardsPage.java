@@ -22,9 +22,11 @@ import boltlore.trades.costing.Job;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** How each part is made: what is cut, then operation by operation, with room to count and sign. */
@@ -98,12 +100,10 @@ final class JobCardsPage {
         return page.add(table()).frozen(1);
     }
 
-    /** What the parts bear, as on the page 'To make', and what stands on the cutting list for saws, beams and presses. */
+    /** What stands on the page 'To make', and what stands on the cutting list for saws, beams and presses. */
     private Set<String> cautions() {
         Workshop workshop = costed.catalogue().workshop();
-        Set<String> codes = jobs.stream()
-                .flatMap(job -> job.part().cautions().stream())
-                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> codes = cautions(jobs, workshop);
         boolean bars = jobs.stream().anyMatch(job -> !job.part().making().cuts().isEmpty());
         boolean blanks = jobs.stream().anyMatch(job -> job.part().making().blank() != null);
         if (bars) {
@@ -116,6 +116,17 @@ final class JobCardsPage {
             codes.addAll(CautionNotes.alwaysOn(workshop, "cutting"));
         }
         return codes;
+    }
+
+    /** What the parts bear, and what the workshop wants said wherever one of their operations is done, as crimping. */
+    static SortedSet<String> cautions(List<Job> jobs, Workshop workshop) {
+        Stream<String> made = jobs.stream()
+                .flatMap(job -> job.part().making().operations().stream())
+                .map(operation -> "making-" + operation.operation().replace(' ', '-'))
+                .distinct()
+                .flatMap(sheet -> CautionNotes.alwaysOn(workshop, sheet).stream());
+        return Stream.concat(jobs.stream().flatMap(job -> job.part().cautions().stream()), made)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     TableBuilder table() {

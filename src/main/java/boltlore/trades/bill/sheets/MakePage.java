@@ -17,8 +17,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -105,10 +103,12 @@ final class MakePage {
     PageBuilder page() {
         PageBuilder page =
                 head.page(PageNames.TO_MAKE, "To make").print(head.portrait().turned(true));
-        SortedSet<String> cautions = jobs.stream()
-                .flatMap(job -> job.part().cautions().stream())
-                .collect(Collectors.toCollection(TreeSet::new));
-        CautionNotes.add(page, cautions, costed.catalogue().workshop(), "Caution", "en");
+        CautionNotes.add(
+                page,
+                JobCardsPage.cautions(jobs, costed.catalogue().workshop()),
+                costed.catalogue().workshop(),
+                "Caution",
+                "en");
         TableBuilder table = spec.empty();
         jobs.forEach(job -> spec.add(table, job.part().number().text(), job));
         table.total("all", "All parts").sum("minutes", Job.minutes(jobs));
