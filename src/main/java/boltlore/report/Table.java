@@ -17,11 +17,19 @@ public final class Table implements Block {
 
     /** How paper shows a table. */
     public enum OnPaper {
-        ROW_BY_ROW,
+        ROW_BY_ROW(1),
         /** Two rows side by side, each group's first half beside its second: for narrow lists without formulas. */
-        IN_PAIRS,
+        IN_PAIRS(2),
+        /** Four rows side by side likewise, or as many as there is room for: for lists of a number and a tick. */
+        IN_FOURS(4),
         /** Not at all: it stands below what is printed of its page, on the screen only, and nothing printed follows it. */
-        BELOW
+        BELOW(1);
+
+        private final int abreast;
+
+        OnPaper(int abreast) {
+            this.abreast = abreast;
+        }
     }
 
     private static final Pattern NAME = Pattern.compile("[A-Za-z0-9]+(-[A-Za-z0-9]+)*");
@@ -95,8 +103,9 @@ public final class Table implements Block {
         return onPaper;
     }
 
-    public boolean inPairs() {
-        return onPaper == OnPaper.IN_PAIRS;
+    /** Rows that paper has side by side at most: 1, 2 or 4. */
+    public int abreast() {
+        return onPaper.abreast;
     }
 
     public boolean isPrinted() {

@@ -43,6 +43,12 @@ public final class TableBuilder {
         return this;
     }
 
+    /** Four rows side by side on paper: {@link OnPaper#IN_FOURS}. */
+    public TableBuilder inFours() {
+        onPaper = OnPaper.IN_FOURS;
+        return this;
+    }
+
     /** On the screen only, below what is printed of the page: {@link OnPaper#BELOW}. */
     public TableBuilder belowThePaper() {
         onPaper = OnPaper.BELOW;

@@ -10,47 +10,49 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 
 /**
- * Narrow tables with two rows side by side: of each group, and of each long stretch of rows, the first half stands at the
- * left and the second beside it. Only columns of the paper are shown.
+ * Narrow tables with two rows side by side, or four: of each group, and of each long stretch of rows, the first part stands
+ * at the left and the others beside it. Only columns of the paper are shown.
+ *
+ * @param onPaper columns of one row
+ * @param abreast rows that stand side by side
  */
-final class Pairs {
-
-    /** Of the columns at the right. */
-    private static final String SECOND = "-2";
+record Pairs(int onPaper, int abreast) {
 
     /** Rows that are read down before one goes on at the right, so that a sheet of paper seldom ends within. */
     private static final int HIGHEST = 25;
 
-    private Pairs() {}
-
     /** The page with its tables as they stand on paper. */
     static Page of(Page page) {
-        if (page.tables().noneMatch(Table::inPairs)) {
+        if (page.tables().noneMatch(table -> table.abreast() > 1)) {
             return page;
         }
         double room = Grid.sheet(page.print().landscape()) * Grid.WIDEST;
         List<Block> blocks = page.blocks().stream()
-                .map(block -> block instanceof Table table && table.inPairs() ? fitting(table, room) : block)
+                .map(block -> block instanceof Table table ? fitting(table, room) : block)
                 .toList();
         return new Page(page.name(), page.language(), page.print(), blocks);
     }
 
-    /** Long words of some language may leave no room for two. */
+    /** Long words of some language may leave no room for as many. */
     private static Table fitting(Table table, double room) {
-        Table paired = of(table);
-        double least =
-                ColumnWidth.of(paired).stream().mapToDouble(ColumnWidth::least).sum();
-        return least <= room ? paired : table;
+        for (int abreast = table.abreast(); abreast > 1; abreast--) {
+            Table beside = new Pairs(ColumnWidth.onPaper(table), abreast).laid(table);
+            if (ColumnWidth.of(beside).stream().mapToDouble(ColumnWidth::least).sum() <= room) {
+                return beside;
+            }
+        }
+        return table;
     }
 
-    private static Table of(Table table) {
-        int onPaper = ColumnWidth.onPaper(table);
-        List<Column> left = table.columns().subList(0, onPaper);
-        List<Column> columns =
-                Stream.concat(left.stream(), left.stream().map(Pairs::second)).toList();
+    private Table laid(Table table) {
+        List<Column> one = table.columns().subList(0, onPaper);
+        List<Column> columns = IntStream.rangeClosed(1, abreast)
+                .boxed()
+                .flatMap(place -> one.stream().map(column -> place == 1 ? column : again(column, place)))
+                .toList();
         List<Row> rows = new ArrayList<>();
         List<Row> run = new ArrayList<>();
         for (Row row : table.rows()) {
@@ -58,41 +60,43 @@ final class Pairs {
                 run.add(row);
                 continue;
             }
-            pair(run, onPaper, rows);
-            rows.add(row(row, cells(row, onPaper), empty(onPaper)));
+            lay(run, rows);
+            rows.add(row(List.of(row), 0, 1));
         }
-        pair(run, onPaper, rows);
+        lay(run, rows);
         return new Table(table.name(), table.about(), columns, rows);
     }
 
-    private static void pair(List<Row> run, int onPaper, List<Row> rows) {
-        for (int from = 0; from < run.size(); from += 2 * HIGHEST) {
-            List<Row> some = run.subList(from, Math.min(run.size(), from + 2 * HIGHEST));
-            int half = (some.size() + 1) / 2;
-            for (int i = 0; i < half; i++) {
-                List<Cell> right = i + half < some.size() ? cells(some.get(i + half), onPaper) : empty(onPaper);
-                rows.add(row(some.get(i), cells(some.get(i), onPaper), right));
+    private void lay(List<Row> run, List<Row> rows) {
+        for (int from = 0; from < run.size(); from += abreast * HIGHEST) {
+            List<Row> some = run.subList(from, Math.min(run.size(), from + abreast * HIGHEST));
+            int high = (some.size() + abreast - 1) / abreast;
+            for (int i = 0; i < high; i++) {
+                rows.add(row(some, i, high));
             }
         }
         run.clear();
     }
 
-    private static Row row(Row row, List<Cell> left, List<Cell> right) {
-        List<Cell> cells = Stream.concat(left.stream(), right.stream()).toList();
+    /** Row i of some, and each that is so many rows further, with nothing where there is none any more. */
+    private Row row(List<Row> some, int i, int high) {
+        List<Cell> cells = new ArrayList<>();
+        for (int place = 0; place < abreast; place++) {
+            int at = i + place * high;
+            cells.addAll(at < some.size() ? cells(some.get(at)) : Collections.nCopies(onPaper, Cell.EMPTY));
+        }
+        Row row = some.get(i);
         return new Row(row.kind(), row.key(), row.group(), row.words(), cells, Map.of(), Map.of());
     }
 
-    private static List<Cell> cells(Row row, int onPaper) {
+    private List<Cell> cells(Row row) {
         return row.cells().subList(0, onPaper);
     }
 
-    private static List<Cell> empty(int onPaper) {
-        return Collections.nCopies(onPaper, Cell.EMPTY);
-    }
-
-    private static Column second(Column column) {
+    /** The column once more, further to the right. */
+    private static Column again(Column column, int place) {
         return new Column(
-                column.key() + SECOND,
+                column.key() + "-" + place,
                 column.heading(),
                 column.unit(),
                 column.kind(),

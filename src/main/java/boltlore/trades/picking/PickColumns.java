@@ -1,6 +1,7 @@
 package boltlore.trades.picking;
 
 import boltlore.catalogue.Part;
+import boltlore.measure.Digits;
 import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.TableSpec;
@@ -113,6 +114,16 @@ record PickColumns(int digits, boolean measured) {
             return what.isMeasured() ? null : spares ? what.quantity().add(what.spares()) : what.quantity();
         });
         return measured ? spec.text("amount", "Measure out", 9, row -> amount(handed.apply(row))) : spec;
+    }
+
+    /** What must lie in the bag, spares included: '13', or '2.40 m' of what is measured. */
+    String taken(Handed what) {
+        String amount = amount(what);
+        if (what.isMeasured()) {
+            return String.valueOf(amount);
+        }
+        String count = Digits.plain(what.quantity().add(what.spares()));
+        return amount == null ? count : count + " " + amount;
     }
 
     /** '2.40 m' of what is measured; the unit alone of what is counted in another than pieces. */

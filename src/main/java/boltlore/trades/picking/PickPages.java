@@ -7,15 +7,12 @@ import boltlore.explanation.FindingWords;
 import boltlore.measure.Digits;
 import boltlore.measure.Wording;
 import boltlore.report.Column;
-import boltlore.report.Look;
-import boltlore.report.Note;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import boltlore.trades.KitInWork;
 import boltlore.trades.picking.PickColumns.Handed;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -199,56 +196,51 @@ final class PickPages {
         return Serials.on(page, rows).signatures("Picked by", "Second count by");
     }
 
-    /** The second count of all fit stages, bag by bag: a square for each part, its number on the label is enough. */
+    /** The second count of all fit stages, bag by bag: what must lie in the bag, spares included, and a box to tick. */
     PageBuilder bags(List<BagPage> stages) {
         PageBuilder page = titled("Second count", "Second count, bag by bag", "second count")
-                .note("Count each bag again before it is closed, spares included, and tick. Parts that lie loose are"
-                        + " counted too. Names stand on the pick list.");
+                .note(
+                        "Count each bag again before it is closed, and tick. The count is what must lie in the bag, spares"
+                                + " included. Parts that lie loose are counted too. Names stand on the pick list.");
         for (BagPage stage : stages) {
             page.heading(kit.workshop().stageSays(stage.stage(), "en"));
-            Map<String, List<BagRow>> byBag = stage.rows().stream()
-                    .collect(Collectors.groupingBy(BagRow::bag, LinkedHashMap::new, Collectors.toList()));
-            byBag.forEach((bag, rows) -> page.add(new Note(
-                    Look.NOTE,
-                    "bag",
-                    bag.isEmpty() ? "Loose, in no bag" : labelled(bag),
-                    rows.stream().map(this::toTick).collect(Collectors.joining("   ")))));
+            page.add(bagTable(stage));
         }
         return page.signatures("Second count by", "Bags closed by");
     }
 
-    /** '□ 12 + 1 FX-M8X20': a count and its spares, in one piece. */
-    private String toTick(BagRow row) {
-        boolean spare = row.spares().signum() > 0;
-        String finish = row.finish().isEmpty() ? "" : ", " + finish(row.finish());
-        String unit = Units.measured(row.part().unit()) ? " " + row.part().unit() : "";
-        String text = "□ " + Digits.plain(row.quantity()) + unit + (spare ? " + " + Digits.plain(row.spares()) : "")
-                + " " + row.part().number().text() + finish;
-        return text.replace(' ', '\u00A0').replace('-', '\u2011');
+    private TableBuilder bagTable(BagPage stage) {
+        TableSpec<BagRow> spec = TableSpec.<BagRow>named("bags")
+                .text("in-bag", "In bag", 9, row -> columns.taken(Handed.of(row)))
+                .text("which", "Part", row -> which(row, stage))
+                .box(Column.tick("counted", "OK"))
+                .besideThePaper()
+                .text("part", "Number", row -> row.part().number().text());
+        columns.amounts(spec, true, Handed::of);
+        columns.beside(spec, Handed::of)
+                .text("name", "Name", row -> row.part().name().english())
+                .text("finish", "Finish", 16, row -> finish(row.finish()));
+        PickColumns.cautions(spec, 12, BagRow::cautions);
+        TableBuilder table = spec.empty().inFours().about("stage", stage.stage());
+        String bag = null;
+        for (BagRow packed : stage.rows()) {
+            if (!packed.bag().equals(bag)) {
+                bag = packed.bag();
+                table.group(bag.isEmpty() ? "loose" : bag, bag.isEmpty() ? "Loose, in no bag" : labelled(bag));
+            }
+            spec.add(table, "", packed);
+        }
+        return table;
     }
 
-    /** The same as rows, for programs. */
-    List<TableBuilder> bagTables(List<BagPage> stages) {
-        List<TableBuilder> tables = new ArrayList<>();
-        for (BagPage stage : stages) {
-            TableSpec<BagRow> spec = TableSpec.<BagRow>named("bags")
-                    .text("part", "Part", row -> row.part().number().text())
-                    .text("finish", "Finish", 16, row -> finish(row.finish()))
-                    .text("name", "Name", row -> row.part().name().english());
-            columns.amounts(spec, true, Handed::of);
-            columns.beside(PickColumns.cautions(spec, 12, BagRow::cautions), Handed::of);
-            TableBuilder table = spec.empty().about("stage", stage.stage());
-            String bag = null;
-            for (BagRow packed : stage.rows()) {
-                if (!packed.bag().equals(bag)) {
-                    bag = packed.bag();
-                    table.group(bag.isEmpty() ? "loose" : bag, bag.isEmpty() ? "Loose, in no bag" : labelled(bag));
-                }
-                spec.add(table, "", packed);
-            }
-            tables.add(table);
-        }
-        return tables;
+    /** The part's number, with its finish where the bag holds it in another too. */
+    private String which(BagRow row, BagPage stage) {
+        String number = row.part().number().text();
+        boolean alone = stage.rows().stream()
+                .noneMatch(other -> other.part().equals(row.part())
+                        && other.bag().equals(row.bag())
+                        && !other.finish().equals(row.finish()));
+        return alone ? number : number + ", " + (row.finish().isEmpty() ? "bare" : finish(row.finish()));
     }
 
     /** What the customer's papers call the bag: that is written on it. */

@@ -55,7 +55,6 @@ final class PickingReport {
         apart(report, kit.bill().reused().toList(), pages::reused);
         apart(report, list.numbered(), pages::serials);
         apart(report, list.bags(), pages::bags);
-        pages.bagTables(list.bags()).forEach(report::data);
         return report.build();
     }
 

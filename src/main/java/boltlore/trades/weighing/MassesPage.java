@@ -108,6 +108,6 @@ final class MassesPage {
                         + " axles must add up to the whole. Where weighed and computed differ by more than "
                         + Digits.plain(tolerance) + " % of the axle's"
                         + " load, look for what is not in the bill, and weigh the parts.");
-        return page.signatures("Weighed by", "Witnessed by");
+        return page.signatures("Weighed and measured by", "Witnessed by", "Judged by (engineer)");
     }
 }

@@ -13,13 +13,34 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
-@DisplayName("A narrow list on paper, two rows side by side")
+@DisplayName("A narrow list on paper, two rows or four side by side")
 class PairsTest {
 
     @Test
     void reads_down_the_left_half_of_each_group_and_then_down_the_right() {
         assertThat(lines(list(3, 2).inPairs()))
                 .containsExactly("group 0", "0.0 | 0.2", "0.1 |", "group 1", "1.0 | 1.1");
+    }
+
+    @Test
+    void four_abreast_are_read_down_one_after_the_other_and_the_last_may_be_shorter() {
+        assertThat(lines(list(7, 1).inFours()))
+                .containsExactly("group 0", "0.0 | 0.2 | 0.4 | 0.6", "0.1 | 0.3 | 0.5 |", "group 1", "1.0 |  |  |");
+    }
+
+    @Test
+    void as_many_stand_abreast_as_there_is_room_for() {
+        TableBuilder table = Table.named("list")
+                .columns(
+                        Column.text("part", "Part"),
+                        Column.blank("number", "Number").atMost(40));
+        for (int i = 0; i < 4; i++) {
+            table.row().put("part", "P-" + i);
+        }
+        Page page = Pairs.of(Page.named("One").add(table.inFours()).build());
+        assertThat(page.tables().findFirst().orElseThrow().columns())
+                .extracting(Column::key)
+                .containsExactly("part", "number", "part-2", "number-2");
     }
 
     @Test

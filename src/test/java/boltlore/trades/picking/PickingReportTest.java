@@ -107,6 +107,19 @@ class PickingReportTest {
     }
 
     @Test
+    void each_part_of_a_bag_has_a_box_at_the_second_count_beside_what_must_lie_there_with_its_spares() {
+        List<Table> bags = sheet(withAir()).page("Second count").tables().toList();
+        assertThat(bags)
+                .hasSize(3)
+                .allSatisfy(table -> assertThat(byHand(table)).containsExactly("counted"));
+        Table front = bags.get(0);
+        assertThat(cell(front, "FX-M8", "in-bag"))
+                .isEqualTo(String.valueOf(Integer.parseInt(cell(front, "FX-M8", "count"))
+                        + Integer.parseInt(cell(front, "FX-M8", "spares"))));
+        assertThat(cell(front, "HO-16", "in-bag")).isEqualTo("1.5 m");
+    }
+
+    @Test
     void no_cost_stands_anywhere() {
         assertThat(sheet(withAir().extra(TOUCH_UP)).pages())
                 .flatExtracting(page -> page.tables().toList())

@@ -49,7 +49,7 @@ class PackedPartsTest {
                 .contains("A", "B");
         assertThat(column(table, "count").get(column(table, "part").indexOf("A")))
                 .isEqualTo("3");
-        assertThat(table.inPairs()).isTrue();
+        assertThat(table.abreast()).isEqualTo(2);
     }
 
     @Test
