@@ -82,6 +82,16 @@ public final class Shop {
         return counts;
     }
 
+    /** Pieces of a part in these states, whichever order they are for. */
+    public List<Piece> ofPart(String part, List<Coat> states) {
+        return handle.createQuery(
+                        "select * from coat_piece where state in (<states>) and part = :part order by load, piece")
+                .bindList("states", states.stream().map(Coat::written).toList())
+                .bind("part", part)
+                .map((row, context) -> piece(row))
+                .list();
+    }
+
     public Optional<Piece> piece(String piece) {
         return handle.createQuery("select * from coat_piece where piece = ?")
                 .bind(0, piece)

@@ -8,8 +8,12 @@ import boltlore.book.StockHappening;
 import boltlore.book.Subject;
 import boltlore.book.db.Book;
 import boltlore.book.db.Reading;
+import boltlore.book.db.Shop.Piece;
 import boltlore.book.db.Stock;
+import boltlore.book.db.Writing;
 import boltlore.book.db.Written;
+import boltlore.book.orders.Bench;
+import boltlore.book.orders.FrozenKits;
 import boltlore.book.orders.OrderDesk;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
@@ -25,8 +29,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -36,12 +42,15 @@ public final class StoresDesk {
 
     private final Book book;
     private final By by;
+    private final Bench bench;
     private final Catalogue catalogue;
 
-    public StoresDesk(Book book, By by, Catalogue catalogue) {
+    /** @param bench the catalogue of today: whoever was ordered by an older one is found by it */
+    public StoresDesk(Book book, By by, Bench bench) {
         this.book = book;
         this.by = by;
-        this.catalogue = catalogue;
+        this.bench = bench;
+        this.catalogue = bench.catalogue();
     }
 
     /**
@@ -50,7 +59,7 @@ public final class StoresDesk {
      * @param quantity in the part's unit; of pieces with serial numbers as many as these
      * @param purchase number of the purchase order, or empty for what was made here or found
      * @param bin empty for the part's own
-     * @param over whether more than was ordered is taken in
+     * @param over whether more than was ordered, or is still to be made, is taken in
      */
     public record Arrival(
             String part,
@@ -69,11 +78,27 @@ public final class StoresDesk {
                         .toList())
                 .then(parts -> book.write(
                         by,
-                        writing -> Outcome.all(IntStream.range(0, parts.size())
-                                        .mapToObj(i -> GoodsIn.receive(writing, arrivals.get(i), parts.get(i), reason))
-                                        .toList())
-                                .then(all -> Outcome.sound(
-                                        all.stream().flatMap(List::stream).toList()))));
+                        writing -> toMake(writing, arrivals, parts).then(toMake -> {
+                            GoodsIn in = new GoodsIn(writing, toMake, reason);
+                            return Outcome.all(IntStream.range(0, parts.size())
+                                            .mapToObj(i -> in.receive(arrivals.get(i), parts.get(i)))
+                                            .toList())
+                                    .then(all -> Outcome.sound(
+                                            all.stream().flatMap(List::stream).toList()));
+                        })));
+    }
+
+    /** What the plan has still to make; it is worked out only where something was made that is not said to be more. */
+    private Outcome<Map<String, BigDecimal>> toMake(Reading reading, List<Arrival> arrivals, List<Part> parts) {
+        return IntStream.range(0, parts.size()).anyMatch(i -> GoodsIn.isMade(arrivals.get(i), parts.get(i)))
+                ? OwedPlan.of(
+                                reading,
+                                catalogue,
+                                by.today(),
+                                orders -> FrozenKits.in(reading, bench, by.today())
+                                        .then(kits -> kits.of(orders)))
+                        .then(plan -> Outcome.sound(plan.map(OwedPlan::toMake).orElseGet(TreeMap::new)))
+                : Outcome.sound(Map.of());
     }
 
     /**
@@ -159,10 +184,18 @@ public final class StoresDesk {
                                 "why it differs",
                                 "Count once more, and say with --reason what was found."));
                     }
-                    StockHappening.Counted entry = new StockHappening.Counted(held, counted, booked);
-                    writing.add(entry, reason);
-                    return Outcome.sound(entry);
+                    return counted.compareTo(booked) < 0
+                            ? there(writing, held, booked.subtract(counted))
+                                    .then(left -> counted(writing, held, counted, booked, reason))
+                            : counted(writing, held, counted, booked, reason);
                 }));
+    }
+
+    private static Outcome<StockHappening.Counted> counted(
+            Writing writing, Held held, BigDecimal counted, BigDecimal booked, String reason) {
+        StockHappening.Counted entry = new StockHappening.Counted(held, counted, booked);
+        writing.add(entry, reason);
+        return Outcome.sound(entry);
     }
 
     /** Lays it into another bin. */
@@ -219,12 +252,10 @@ public final class StoresDesk {
                         })));
     }
 
-    /** What lies there of a part and is kept for no other order. */
+    /** What lies there of a part, is in no load of the coating shop and is kept for no other order. */
     static BigDecimal free(Reading reading, String part, String finish, String order) {
-        BigDecimal lying = reading.stock().of(part).stream()
-                .filter(row -> row.held().finish().equals(finish))
-                .map(Stock.Row::quantity)
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal lying = lying(reading, part, finish)
+                .subtract(BigDecimal.valueOf(inShop(reading, part, finish).size()));
         return reading.stock().reservations().stream()
                 .filter(kept -> kept.part().equals(part)
                         && kept.finish().equals(finish)
@@ -234,12 +265,39 @@ public final class StoresDesk {
                 .max(BigDecimal.ZERO);
     }
 
-    /** Whether so much lies there just so. */
+    private static BigDecimal lying(Reading reading, String part, String finish) {
+        return reading.stock().of(part).stream()
+                .filter(row -> row.held().finish().equals(finish))
+                .map(Stock.Row::quantity)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static List<Piece> inShop(Reading reading, String part, String finish) {
+        return finish.isEmpty() ? BarePieces.inShop(reading, part) : List.of();
+    }
+
+    /** Whether so much lies there just so, and the coating shop has not got it. */
     static Outcome<BigDecimal> there(Reading reading, Held held, BigDecimal quantity) {
         BigDecimal lying = reading.stock().lying(held);
-        return lying.compareTo(quantity) < 0
-                ? Outcome.faulty(tooLittle(held.toString(), quantity, lying))
+        List<Piece> inShop = inShop(reading, held.part(), held.finish());
+        BigDecimal mayGo = lying.min(
+                        lying(reading, held.part(), held.finish()).subtract(BigDecimal.valueOf(inShop.size())))
+                .max(BigDecimal.ZERO);
+        return mayGo.compareTo(quantity) < 0
+                ? Outcome.faulty(
+                        lying.compareTo(quantity) < 0
+                                ? tooLittle(held.toString(), quantity, lying)
+                                : inLoads(held, quantity, mayGo, inShop))
                 : Outcome.sound(lying);
+    }
+
+    private static Fault inLoads(Held held, BigDecimal wanted, BigDecimal mayGo, List<Piece> inShop) {
+        return Fault.of(
+                held.toString(),
+                Digits.plain(wanted) + " wanted where " + Digits.plain(mayGo) + " may be taken: "
+                        + BarePieces.where(inShop),
+                "no more than that",
+                "'boltlore coating back PIECE' takes one out of its load; 'coating reject' and 'coating scrap' throw it away.");
     }
 
     static Fault tooLittle(String what, BigDecimal wanted, BigDecimal lying) {
