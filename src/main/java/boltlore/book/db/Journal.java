@@ -2,6 +2,7 @@ package boltlore.book.db;
 
 import boltlore.book.Entry;
 import boltlore.book.Happening;
+import boltlore.book.PurchaseHappening;
 import boltlore.book.Stamp;
 import boltlore.book.Subject;
 import java.sql.ResultSet;
@@ -64,6 +65,17 @@ public final class Journal {
                 .bind(1, AT_ONCE)
                 .mapTo(String.class)
                 .set();
+    }
+
+    /** The number of the purchase order that was placed with an entry, in the same call; none where it stands alone. */
+    public Optional<String> purchaseWith(Entry entry) {
+        return handle.createQuery("select name from journal where kind = ? and at = ? and number < ?"
+                        + " order by number desc limit 1")
+                .bind(0, PurchaseHappening.Placed.KIND)
+                .bind(1, Entry.written(entry.stamp().at()))
+                .bind(2, entry.number())
+                .mapTo(String.class)
+                .findOne();
     }
 
     /** How many entries somebody has made. */
