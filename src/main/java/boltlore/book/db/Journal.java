@@ -12,8 +12,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
 
 /** The journal's entries; they are added and read, never changed. */
 public final class Journal {
@@ -76,6 +79,25 @@ public final class Journal {
                 .bind(2, entry.number())
                 .mapTo(String.class)
                 .findOne();
+    }
+
+    /**
+     * Entries in whose own words one of these stands, whatever the case of the letters a to z: as reason, name or desk, or in
+     * what they say. All of a long journal is looked through.
+     *
+     * @param most at most so many, the first one first
+     */
+    public List<Entry> withWords(List<String> words, int most) {
+        String any = IntStream.range(0, words.size())
+                .mapToObj(i -> "lower(reason || ' ' || data || ' ' || name || ' ' || desk) like lower(:like" + i
+                        + ") escape '!'")
+                .collect(Collectors.joining(" or "));
+        Query query = handle.createQuery("select * from journal where " + any + " order by number limit :most")
+                .bind("most", most);
+        for (int i = 0; i < words.size(); i++) {
+            query.bind("like" + i, "%" + words.get(i).replaceAll("([!%_])", "!$1") + "%");
+        }
+        return query.map((row, context) -> entry(row)).list();
     }
 
     /** How many entries somebody has made. */
