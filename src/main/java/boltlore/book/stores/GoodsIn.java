@@ -30,14 +30,14 @@ import java.util.stream.Collectors;
 final class GoodsIn {
 
     private final Writing writing;
-    private final Map<String, BigDecimal> toMake;
+    private final Map<Held, BigDecimal> toMake;
     private final String reason;
 
     /**
-     * @param toMake what is still to be made, by part, and by part in its finish
+     * @param toMake what is still to be made, by part in its finish
      * @param reason why more is taken in
      */
-    GoodsIn(Writing writing, Map<String, BigDecimal> toMake, String reason) {
+    GoodsIn(Writing writing, Map<Held, BigDecimal> toMake, String reason) {
         this.writing = writing;
         this.toMake = new HashMap<>(toMake);
         this.reason = reason;
@@ -169,8 +169,9 @@ final class GoodsIn {
     /** What is made past what orders and stores ask for is made for nobody; often the same pieces are written down twice. */
     private List<Fault> wanted(Arrival arrival) {
         String key = Stock.key(arrival.part(), arrival.finish());
-        BigDecimal left = toMake.getOrDefault(key, BigDecimal.ZERO);
-        toMake.put(key, left.subtract(arrival.quantity()).max(BigDecimal.ZERO));
+        Held item = ToMake.item(arrival.part(), arrival.finish());
+        BigDecimal left = toMake.getOrDefault(item, BigDecimal.ZERO);
+        toMake.put(item, left.subtract(arrival.quantity()).max(BigDecimal.ZERO));
         return more(arrival, left)
                 ? List.of(
                         Fault.of(

@@ -100,7 +100,7 @@ public final class OwedPlan {
                         reading.persons().shown(owed.order().customer()),
                         owed.due(),
                         !owed.order().due().isEmpty(),
-                        owed.lines()))
+                        owed.parts()))
                 .toList();
         Map<String, SortedMap<String, BigDecimal>> behind = reading.dayNeeds().behindAll();
         return plan.telling(orders, key -> behind.getOrDefault(key, Collections.emptySortedMap()));

@@ -8,12 +8,10 @@ import boltlore.book.StockHappening;
 import boltlore.book.Subject;
 import boltlore.book.db.Book;
 import boltlore.book.db.Reading;
-import boltlore.book.db.Shop.Piece;
 import boltlore.book.db.Stock;
 import boltlore.book.db.Writing;
 import boltlore.book.db.Written;
 import boltlore.book.orders.Bench;
-import boltlore.book.orders.FrozenKits;
 import boltlore.book.orders.OrderDesk;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
@@ -29,10 +27,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -76,29 +72,15 @@ public final class StoresDesk {
         return Outcome.all(arrivals.stream()
                         .map(arrival -> part(catalogue, arrival.part()))
                         .toList())
-                .then(parts -> book.write(
-                        by,
-                        writing -> toMake(writing, arrivals, parts).then(toMake -> {
-                            GoodsIn in = new GoodsIn(writing, toMake, reason);
+                .then(parts -> ToMake.of(book, by, bench, arrivals, parts)
+                        .then(toMake -> book.write(by, writing -> {
+                            GoodsIn in = new GoodsIn(writing, toMake.lessWhatCameSince(writing), reason);
                             return Outcome.all(IntStream.range(0, parts.size())
                                             .mapToObj(i -> in.receive(arrivals.get(i), parts.get(i)))
                                             .toList())
                                     .then(all -> Outcome.sound(
                                             all.stream().flatMap(List::stream).toList()));
                         })));
-    }
-
-    /** What the plan has still to make; it is worked out only where something was made that is not said to be more. */
-    private Outcome<Map<String, BigDecimal>> toMake(Reading reading, List<Arrival> arrivals, List<Part> parts) {
-        return IntStream.range(0, parts.size()).anyMatch(i -> GoodsIn.isMade(arrivals.get(i), parts.get(i)))
-                ? OwedPlan.of(
-                                reading,
-                                catalogue,
-                                by.today(),
-                                orders -> FrozenKits.in(reading, bench, by.today())
-                                        .then(kits -> kits.of(orders)))
-                        .then(plan -> Outcome.sound(plan.map(OwedPlan::toMake).orElseGet(TreeMap::new)))
-                : Outcome.sound(Map.of());
     }
 
     /**
@@ -121,7 +103,7 @@ public final class StoresDesk {
             if (wrong == null || takenBack(ofPart(writing, wrong.held().part())).contains(receipt)) {
                 return Outcome.faulty(Fault.of(subject, "no receipt that stands", "one that was not taken back", ""));
             }
-            return there(writing, wrong.held(), wrong.quantity()).then(enough -> {
+            return OnShelf.there(writing, wrong.held(), wrong.quantity()).then(enough -> {
                 StockHappening.Unreceived entry =
                         new StockHappening.Unreceived(wrong.held(), wrong.quantity(), wrong.purchase(), receipt);
                 writing.add(entry, reason);
@@ -130,7 +112,7 @@ public final class StoresDesk {
         });
     }
 
-    private static Optional<StockHappening.Received> received(Outcome<Happening> happening) {
+    static Optional<StockHappening.Received> received(Outcome<Happening> happening) {
         return happening instanceof Outcome.Sound<Happening> sound
                         && sound.value() instanceof StockHappening.Received received
                 ? Optional.of(received)
@@ -146,7 +128,7 @@ public final class StoresDesk {
                 .collect(Collectors.toSet());
     }
 
-    private static List<Entry> ofPart(Reading reading, String part) {
+    static List<Entry> ofPart(Reading reading, String part) {
         return reading.journal().of(new Subject(StockHappening.WHAT, part));
     }
 
@@ -185,7 +167,7 @@ public final class StoresDesk {
                                 "Count once more, and say with --reason what was found."));
                     }
                     return counted.compareTo(booked) < 0
-                            ? there(writing, held, booked.subtract(counted))
+                            ? OnShelf.there(writing, held, booked.subtract(counted))
                                     .then(left -> counted(writing, held, counted, booked, reason))
                             : counted(writing, held, counted, booked, reason);
                 }));
@@ -204,7 +186,7 @@ public final class StoresDesk {
                 .then(held -> bin(to).then(fine -> Outcome.sound(held)))
                 .then(held -> book.write(
                         by,
-                        writing -> there(writing, held, quantity).then(enough -> {
+                        writing -> OnShelf.there(writing, held, quantity).then(enough -> {
                             StockHappening.Moved entry = new StockHappening.Moved(held, quantity, to);
                             writing.add(entry, "");
                             return Outcome.sound(entry);
@@ -219,7 +201,7 @@ public final class StoresDesk {
         return known(asked, quantity)
                 .then(held -> book.write(
                         by,
-                        writing -> there(writing, held, quantity).then(enough -> {
+                        writing -> OnShelf.there(writing, held, quantity).then(enough -> {
                             StockHappening.Scrapped entry = new StockHappening.Scrapped(held, quantity);
                             writing.add(entry, reason);
                             return Outcome.sound(entry);
@@ -240,72 +222,16 @@ public final class StoresDesk {
                                         "an order that is owed",
                                         ""));
                             }
-                            BigDecimal free = free(writing, asked.part(), asked.finish(), order);
+                            BigDecimal free = OnShelf.free(writing, asked.part(), asked.finish(), order);
                             if (free.compareTo(quantity) < 0) {
                                 return Outcome.faulty(
-                                        tooLittle(Stock.key(asked.part(), asked.finish()), quantity, free));
+                                        OnShelf.tooLittle(Stock.key(asked.part(), asked.finish()), quantity, free));
                             }
                             StockHappening.Reserved entry = new StockHappening.Reserved(
                                     new Held(asked.part(), asked.finish(), "", "", ""), quantity, order);
                             writing.add(entry, "");
                             return Outcome.sound(entry);
                         })));
-    }
-
-    /** What lies there of a part, is in no load of the coating shop and is kept for no other order. */
-    static BigDecimal free(Reading reading, String part, String finish, String order) {
-        BigDecimal lying = lying(reading, part, finish)
-                .subtract(BigDecimal.valueOf(inShop(reading, part, finish).size()));
-        return reading.stock().reservations().stream()
-                .filter(kept -> kept.part().equals(part)
-                        && kept.finish().equals(finish)
-                        && !kept.order().equals(order))
-                .map(Stock.Reservation::quantity)
-                .reduce(lying, BigDecimal::subtract)
-                .max(BigDecimal.ZERO);
-    }
-
-    private static BigDecimal lying(Reading reading, String part, String finish) {
-        return reading.stock().of(part).stream()
-                .filter(row -> row.held().finish().equals(finish))
-                .map(Stock.Row::quantity)
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
-    }
-
-    private static List<Piece> inShop(Reading reading, String part, String finish) {
-        return finish.isEmpty() ? BarePieces.inShop(reading, part) : List.of();
-    }
-
-    /** Whether so much lies there just so, and the coating shop has not got it. */
-    static Outcome<BigDecimal> there(Reading reading, Held held, BigDecimal quantity) {
-        BigDecimal lying = reading.stock().lying(held);
-        List<Piece> inShop = inShop(reading, held.part(), held.finish());
-        BigDecimal mayGo = lying.min(
-                        lying(reading, held.part(), held.finish()).subtract(BigDecimal.valueOf(inShop.size())))
-                .max(BigDecimal.ZERO);
-        return mayGo.compareTo(quantity) < 0
-                ? Outcome.faulty(
-                        lying.compareTo(quantity) < 0
-                                ? tooLittle(held.toString(), quantity, lying)
-                                : inLoads(held, quantity, mayGo, inShop))
-                : Outcome.sound(lying);
-    }
-
-    private static Fault inLoads(Held held, BigDecimal wanted, BigDecimal mayGo, List<Piece> inShop) {
-        return Fault.of(
-                held.toString(),
-                Digits.plain(wanted) + " wanted where " + Digits.plain(mayGo) + " may be taken: "
-                        + BarePieces.where(inShop),
-                "no more than that",
-                "'boltlore coating back PIECE' takes one out of its load; 'coating reject' and 'coating scrap' throw it away.");
-    }
-
-    static Fault tooLittle(String what, BigDecimal wanted, BigDecimal lying) {
-        return Fault.of(
-                what,
-                Digits.plain(wanted) + " wanted where " + Digits.plain(lying) + " may be taken",
-                "no more than that",
-                "Look with 'boltlore stock list'; if more lies there, 'boltlore stock count' says so.");
     }
 
     /** In its own bin, where none is said; faulty where so much is no whole number of what is counted in pieces. */
