@@ -52,7 +52,7 @@ public record LeftOfOrder(List<Bought> bought, SortedMap<String, List<Made>> mad
         /** '4 FX-N6, 2 AC-COMP and 3 parts more, of which 5 parts are still to come'. */
         public String says() {
             return some(parts.stream()
-                            .map(part -> Digits.plain(part.quantity()) + " " + part.part())
+                            .map(part -> Digits.upTo(part.quantity(), 2) + " " + part.part())
                             .toList())
                     + (open() == 0
                             ? ", all of it received or not to come"
@@ -122,7 +122,7 @@ public record LeftOfOrder(List<Bought> bought, SortedMap<String, List<Made>> mad
                 .map(stage -> stage.getKey().substring(0, 1).toUpperCase(Locale.ROOT)
                         + stage.getKey().substring(1) + " for it: "
                         + some(stage.getValue().stream()
-                                .map(each -> Digits.plain(each.quantity()) + " " + each.piece())
+                                .map(each -> Digits.upTo(each.quantity(), 2) + " " + each.piece())
                                 .toList())
                         + ".")
                 .toList();

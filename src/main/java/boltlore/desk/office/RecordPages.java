@@ -184,5 +184,12 @@ public final class RecordPages {
      * @param naming entries in whose words the name stands, where that is asked for
      */
     public record HeldPage(
-            List<String> told, Person person, List<OrderStanding> orders, long entries, List<Line> naming) {}
+            List<String> told, Person person, List<OrderStanding> orders, long entries, List<Line> naming) {
+
+        /** 'Place 1 tax number' of the key place-1-tax-number. */
+        public String label(String key) {
+            String words = key.replace('-', ' ');
+            return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+        }
+    }
 }

@@ -179,6 +179,7 @@ class CoatLoadsTest {
                 .contains("2 powders: PB-BLACK (BL-1/BR-1/1, BL-1/BR-1/3); PB-GREY (BL-1/BR-1/4)");
         assertThat(move(Coat.HUNG, "1", "", 1, 3).faults()).isEmpty();
         assertThat(told(move(Coat.HUNG, "1", "", 4))).contains("load '1'").contains("2 powders");
+        assertThat(told(move(Coat.HUNG, "3", "", 2, 4))).contains("--finish black, --finish grey.");
         assertThat(move(Coat.HUNG, "2", "", 4).faults()).isEmpty();
         move(Coat.COATED, "", "", 4);
         assertThat(move(Coat.HUNG, "2", "", 2).faults()).isEmpty();
@@ -188,7 +189,10 @@ class CoatLoadsTest {
     @DisplayName("of a whole order those in one finish hang by its name")
     void byFinish() {
         made(6);
-        assertThat(told(desk().move(List.of(ORDER), Coat.HUNG, "1", ""))).contains("who puts that finish on");
+        assertThat(told(desk().move(List.of(ORDER), Coat.HUNG, "1", "")))
+                .contains(
+                        "who puts that finish on",
+                        "The others hang by their finish: --finish black, --finish black-thick, --finish grey.");
         assertThat(desk().move(List.of(ORDER), "black", Coat.HUNG, "1", "").faults())
                 .isEmpty();
         assertThat(List.of(state(1), state(2), state(3))).containsExactly(Coat.HUNG, Coat.HUNG, Coat.WAITING);
