@@ -8,6 +8,7 @@ import boltlore.faults.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -246,9 +247,17 @@ public final class Book implements AutoCloseable {
         try {
             dialect.rollback(handle);
         } catch (RuntimeException gone) {
-            if (Trouble.of(gone) == Trouble.DEFECT && dialect == Dialect.POSTGRESQL) {
+            if (Trouble.of(gone) == Trouble.DEFECT && dialect == Dialect.POSTGRESQL && !isCut(handle)) {
                 throw gone;
             }
+        }
+    }
+
+    private static boolean isCut(Handle handle) {
+        try {
+            return handle.getConnection().isClosed();
+        } catch (SQLException none) {
+            return true;
         }
     }
 
