@@ -54,7 +54,7 @@ public sealed interface PurchaseHappening extends Happening {
     record Placed(String purchase, String supplier, String currency, LocalDate on, List<Line> lines)
             implements PurchaseHappening {
 
-        static final String KIND = "purchase placed";
+        public static final String KIND = "purchase placed";
 
         @Override
         public String kind() {

@@ -42,8 +42,13 @@ abstract class FrozenCommand extends BookCommand {
 
     /** Works with kits as they were frozen. */
     <T> Outcome<T> frozen(Book book, Catalogue read, BiFunction<Reading, FrozenKits, Outcome<T>> work) {
-        return book.read(reading -> FrozenKits.in(reading, Bench.of(read, catalogue.folder()), today())
-                .then(kits -> work.apply(reading, kits)));
+        return book.read(
+                reading -> FrozenKits.in(reading, bench(read), today()).then(kits -> work.apply(reading, kits)));
+    }
+
+    /** That catalogue, ready for work on orders. */
+    Bench bench(Catalogue read) {
+        return Bench.of(read, catalogue.folder());
     }
 
     /** The kit of one order. */

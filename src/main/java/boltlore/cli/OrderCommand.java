@@ -8,6 +8,7 @@ import boltlore.book.Subject;
 import boltlore.book.db.Place;
 import boltlore.book.db.Reading;
 import boltlore.book.orders.KeptFinding;
+import boltlore.book.orders.LeftOfOrder;
 import boltlore.book.orders.OrderDesk;
 import boltlore.book.orders.OrderJson;
 import boltlore.faults.Outcome;
@@ -204,6 +205,9 @@ final class OrderCommand extends BookGroup {
                 JsonOut.Members answer = OrderJson.standing(standing)
                         .put("quotations", JsonOut.list(quoted, OrderJson::quotation))
                         .put("entries", JsonOut.list(entries, OrderJson::entry));
+                if (standing.state() == OrderState.CANCELLED) {
+                    answer.put("left", LeftOfOrder.of(reading, standing.name()).json());
+                }
                 if (kit && !standing.kit().isEmpty()) {
                     answer.put("lines", JsonOut.list(reading.orders().lines(standing.kit()), OrderJson::line));
                 }
@@ -214,6 +218,9 @@ final class OrderCommand extends BookGroup {
                 return Outcome.sound(Exit.OK);
             }
             screen.heading(line(standing) + ", " + reading.persons().shown(standing.customer()));
+            if (standing.state() == OrderState.CANCELLED) {
+                LeftOfOrder.of(reading, standing.name()).sentences().forEach(each -> screen.wrapped(2, each));
+            }
             quoted.forEach(each -> screen.wrapped(2, OrderOffers.line(each)));
             entries.forEach(each -> screen.wrapped(2, BookGroup.line(each, reading)));
             if (findings) {

@@ -8,6 +8,7 @@ import boltlore.book.db.Place;
 import boltlore.book.orders.AsBuiltRecord;
 import boltlore.book.orders.Bench;
 import boltlore.book.orders.KeptFinding;
+import boltlore.book.orders.LeftOfOrder;
 import boltlore.book.orders.OrderDesk;
 import boltlore.book.orders.OrderDesk.Asked;
 import boltlore.book.orders.OrderJson;
@@ -240,9 +241,19 @@ final class OrderOffers {
                                     screen, written, OrderJson::standing, now -> moved(screen, at.book(), now))));
         }
 
-        /** What leaves the workshop is written down: what is not is told, and stops nothing. */
+        /** What leaves the workshop is written down: what is not is told, and stops nothing; so is what was bought in vain. */
         private static void moved(Screen screen, Book book, OrderStanding now) {
             screen.wrapped(0, OrderCommand.line(now));
+            if (now.state() == OrderState.CANCELLED) {
+                LeftOfOrder left = book.read(reading -> LeftOfOrder.of(reading, now.name()));
+                left.sentences().forEach(each -> screen.wrapped(2, each));
+                if (left.bought().stream().anyMatch(each -> each.open() > 0)) {
+                    screen.wrapped(
+                            2,
+                            "Ask the suppliers whether what has not come may stay away; 'boltlore purchase close NUMBER'"
+                                    + " writes down what will not come.");
+                }
+            }
             if (now.state() == OrderState.TESTED || now.state() == OrderState.SHIPPED) {
                 int differences = book.read(reading -> AsBuiltRecord.of(reading, now))
                         .differences()

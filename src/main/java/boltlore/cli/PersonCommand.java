@@ -1,8 +1,10 @@
 package boltlore.cli;
 
+import boltlore.book.Entry;
 import boltlore.book.Person;
 import boltlore.book.db.Place;
 import boltlore.book.db.Transfer;
+import boltlore.book.orders.OrderJson;
 import boltlore.book.orders.PersonDesk;
 import boltlore.exports.Exports;
 import boltlore.faults.Fault;
@@ -213,14 +215,34 @@ final class PersonCommand extends BookGroup {
                                     place,
                                     book -> new PersonDesk(book, by)
                                             .erase(key, why)
-                                            .then(written -> written(screen, written, Transfer::person, each -> {
-                                                print(screen, each);
+                                            .then(written -> written(screen, written, Erase::json, each -> {
+                                                print(screen, each.person());
+                                                named(screen, each.naming());
                                                 screen.wrapped(
                                                         0,
                                                         "Sheets that were written, exports and backups of the book hold the name still:"
                                                                 + " delete or shred those too. Chassis numbers of orders are kept"
                                                                 + " for recalls.");
                                             }))))));
+        }
+
+        private static JsonOut json(PersonDesk.Erased erased) {
+            return Transfer.person(erased.person()).put("named", JsonOut.list(erased.naming(), OrderJson::entry));
+        }
+
+        /** What somebody has typed into a reason or a note, nobody can take out of the journal again. */
+        private static void named(Screen screen, List<Entry> naming) {
+            if (!naming.isEmpty()) {
+                screen.wrapped(
+                        0,
+                        "In " + (naming.size() == 1 ? "1 entry" : naming.size() + " entries")
+                                + " somebody has typed the name, or a part of it; entries stay as they are:");
+                naming.forEach(each -> screen.wrapped(
+                        2,
+                        "entry " + each.number() + " of "
+                                + Entry.written(each.stamp().at()).substring(0, 10) + ", " + each.kind() + ", "
+                                + each.subject().what() + " " + each.subject().name()));
+            }
         }
     }
 }

@@ -139,7 +139,7 @@ final class StockCommand extends BookGroup {
                                     place,
                                     (book, catalogue) -> work(
                                             screen,
-                                            new StoresDesk(book, by, catalogue),
+                                            new StoresDesk(book, by, bench(catalogue)),
                                             new Held(
                                                     number,
                                                     said.finish(),

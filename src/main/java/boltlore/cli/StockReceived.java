@@ -19,7 +19,7 @@ import picocli.CommandLine.Parameters;
         name = "receive",
         description =
                 "Take goods in: some or all of a purchase order, or what was made here. A part that was not ordered is"
-                        + " refused, and more than was ordered, unless that is said.")
+                        + " refused, and more than was ordered or is still to be made, unless that is said.")
 final class StockReceived extends FrozenCommand {
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "PART", description = "The part.")
@@ -47,7 +47,7 @@ final class StockReceived extends FrozenCommand {
             description = "Purchase order that it comes with; without it, it was made here.")
     private String purchase = "";
 
-    @Option(names = "--over", description = "Take more than was ordered; needs a reason.")
+    @Option(names = "--over", description = "Take more than was ordered, or than is still to be made; needs a reason.")
     private boolean over;
 
     @Mixin
@@ -58,7 +58,7 @@ final class StockReceived extends FrozenCommand {
         return arrivals()
                 .then(arrivals -> reason().then(why -> by().then(by -> inStores(
                         place,
-                        (book, catalogue) -> new StoresDesk(book, by, catalogue)
+                        (book, catalogue) -> new StoresDesk(book, by, bench(catalogue))
                                 .receive(arrivals, why)
                                 .then(written -> written(
                                         screen,

@@ -250,6 +250,17 @@ class BuiltInBookTest {
                     .contains("whose data the book holds");
         }
 
+        @Test
+        @DisplayName(
+                "and names the entries in which somebody has typed the name, whatever the case; not those of another")
+        void named() {
+            desk.done("built", "note", "BL-1001", "concession", "FX-N6", "BAKERY rang: the grey one");
+            desk.done("built", "note", "BL-1001", "concession", "FX-N6", "painted in bakeryman green");
+            Ran run = desk.run("person", "erase", "P-2", "--reason", "asked by letter", "--json");
+            assertThat(run.out()).contains("\"named\": [");
+            assertThat(run.out().split("\"entry\":", -1)).hasSize(2);
+        }
+
         private String bytes() throws IOException {
             StringBuilder all = new StringBuilder();
             for (String ending : new String[] {"", "-wal"}) {

@@ -64,6 +64,29 @@ class OrdersInBookTest {
         desk.done("order", "confirm", "BL-1001");
     }
 
+    @Test
+    @DisplayName("that is cancelled names the purchase orders that were placed for it, and what was made")
+    void cancelled() {
+        confirmed();
+        desk.done("order", "draft", "catalog/orders/bl-1004.json");
+        desk.done("order", "quote", "BL-1004");
+        desk.done("order", "confirm", "BL-1004");
+        desk.done("purchase", "place", "--until", "2040-01-01");
+        desk.done("built", "work", "BL-1001", "FX-N6", "cut", "--quantity", "2");
+        desk.done("built", "work", "BL-1001", "FX-N6", "bought", "--quantity", "3");
+        String told = desk.done("order", "move", "BL-1001", "cancelled", "--yes", "--reason", "the donor is gone");
+        assertThat(told)
+                .contains("Bought for it by PO-1001 from ")
+                .contains("still to come. ")
+                .contains("Cut for it: 2 FX-N6 rev. ")
+                .contains("Bought for it: 3 FX-N6 rev. ")
+                .contains("'boltlore purchase close NUMBER'");
+        assertThat(desk.done("order", "show", "BL-1001")).contains("Bought for it by PO-1001 from ");
+        assertThat(desk.done("order", "show", "BL-1001", "--json"))
+                .contains("\"left\": { \"bought\": [ { \"purchase\": \"PO-1001\"");
+        assertThat(desk.done("order", "show", "BL-1004")).doesNotContain("Bought for it");
+    }
+
     @Nested
     @DisplayName("as draft and quotation")
     class Open {

@@ -41,8 +41,8 @@ class RecallInsideTest {
     /** A cable of parts of that lot, made in two steps. */
     private static void made(DeskAt desk, String cable, String lot) {
         desk.done("stock", "receive", CAP, "4", "--lot", lot);
-        desk.done("stock", "receive", KIT, "2");
-        desk.done("stock", "receive", CABLE, "1", "--serial", cable);
+        desk.done("stock", "receive", KIT, "2", "--over", "--reason", "for the shelf");
+        desk.done("stock", "receive", CABLE, "1", "--serial", cable, "--over", "--reason", "for the shelf");
     }
 
     /** As the journal says it, without the rooms' other work. */

@@ -294,6 +294,8 @@ class WorkingDayTest {
             }
         }
         desk.done("stock", "receive", "--table", written("made.csv", rows));
+        assertThat(desk.refused("stock", "receive", "PV-CR-M", "1", "--serial", "AGAIN"))
+                .contains("1 of PV-CR-M made here, of which 0 are still to be made");
         assertThat(desk.done("stock", "list", "PV-CR-M")).contains("1 each PV-CR-M, serial number PV-CR-M#1");
         assertThat(desk.done("stock", "list", "PV-CR-PAD")).contains("Nothing lies there.");
         assertThat(json("stock", "short").findValuesAsText("how")).containsOnly("coat");

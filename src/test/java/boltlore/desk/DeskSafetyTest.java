@@ -258,6 +258,28 @@ class DeskSafetyTest {
                 .isBetween(400, 499);
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/office/person/P-1/export",
+                "/fabrication/coat/move",
+                "/stores/receive/wrong",
+                "/stores/part/scrap",
+                "/sales/order/BL-1/copy"
+            })
+    void nothing_is_done_by_looking(String path) {
+        long before = entries();
+        assertThat(send(at(path + "?reason=x&entry=1&part=FX-N6&quantity=1").GET())
+                        .statusCode())
+                .isBetween(400, 499);
+        assertThat(entries()).isEqualTo(before);
+    }
+
+    private static long entries() {
+        return desk.book()
+                .read(reading -> reading.journal().last().orElseThrow().number());
+    }
+
     @Test
     void what_there_is_not_is_said_in_a_sentence() {
         assertThat(send(at("/none").GET()).body()).contains("No page of this desk has that address.");

@@ -3,6 +3,7 @@ package boltlore.desk;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.book.orders.OrderDesk;
 import boltlore.book.orders.PersonDesk;
 import boltlore.book.stores.PickDesk;
 import boltlore.book.stores.PickLine;
@@ -20,6 +21,8 @@ import java.time.LocalDate;
 import java.time.temporal.IsoFields;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -126,6 +129,8 @@ class OfficesJourneyTest extends RoomInBrowser {
     @DisplayName("find a person, hand out what is held, and erase it with a reason on a page that says what that means")
     void person() {
         new PersonDesk(DESK.book(), OpenDesk.by()).add("Rowan Ashby", "");
+        new OrderDesk(DESK.book(), OpenDesk.by())
+                .issue(RoomsBook.SECOND, new TreeMap<>(Map.of("bill, for ashby", "0")));
         go("/office/persons");
         page.locator("input[name=words]").fill("ashby");
         press("Enter");
@@ -136,6 +141,7 @@ class OfficesJourneyTest extends RoomInBrowser {
         assertThat(new String(read(held.path()), StandardCharsets.UTF_8)).contains("Rowan Ashby");
         page.getByText("Erase it").click();
         assertThat(page.locator("main")).containsText("erased for good");
+        assertThat(page.locator("h2").first()).containsText("The name stays in what others typed: 1 entry");
         button("Erase what is held of Rowan Ashby").click();
         assertThat(page.locator("#why-reason")).containsText("Why: found nothing");
         page.locator("#reason").fill("left the workshop, asked for it");

@@ -75,12 +75,12 @@ final class RoomsBook {
                     : List.of();
             arrivals.add(arrival(part, line.finish(), line.left(), tracked == Tracked.LOT ? "L-" + part : "", serials));
         }
-        sound(new StoresDesk(book, OpenDesk.by(), bench.catalogue()).receive(arrivals, ""));
+        sound(new StoresDesk(book, OpenDesk.by(), bench).receive(arrivals, ""));
     }
 
     /** Takes one part in. */
     void stock(String part, int quantity) {
-        sound(new StoresDesk(book, OpenDesk.by(), bench.catalogue())
+        sound(new StoresDesk(book, OpenDesk.by(), bench)
                 .receive(List.of(arrival(part, "", BigDecimal.valueOf(quantity), "", List.of())), ""));
     }
 

@@ -6,6 +6,8 @@ import boltlore.book.OrderHappening;
 import boltlore.book.Subject;
 import boltlore.book.db.Book;
 import boltlore.book.db.Place;
+import boltlore.book.db.Written;
+import boltlore.book.orders.PersonDesk;
 import boltlore.desk.frame.Role;
 import boltlore.desk.people.People;
 import boltlore.faults.Outcome;
@@ -121,9 +123,13 @@ class SignInTest {
         }
 
         HttpResponse<String> act(String path, String form) {
+            return act(form.startsWith("name=") ? "/sign-in" : "/sales/new", path, form);
+        }
+
+        /** @param from page that the form's token stands on */
+        HttpResponse<String> act(String from, String path, String form) {
             Matcher token = Pattern.compile("name=\"token\" value=\"([^\"]+)\"")
-                    .matcher(look(form.startsWith("name=") ? "/sign-in" : "/sales/new")
-                            .body());
+                    .matcher(look(from).body());
             String proof = token.find() ? token.group(1) : "";
             URI at = desk.page(path);
             return send(HttpRequest.newBuilder(at)
@@ -174,6 +180,40 @@ class SignInTest {
         assertThat(person.look("/stores").body()).contains("Sten Ash").doesNotContain("href=\"/office\"");
         assertThat(person.look("/office").statusCode()).isEqualTo(403);
         assertThat(person.look("/sales").statusCode()).isEqualTo(403);
+    }
+
+    @Test
+    void keeps_journal_and_persons_and_other_rooms_work_from_whom_they_are_not_open_to() {
+        Outcome<Written<boltlore.book.Person>> added =
+                new PersonDesk(desk.book(), OpenDesk.by()).add("Rowan Ashby", "");
+        String key = ((Outcome.Sound<Written<boltlore.book.Person>>) added)
+                .value()
+                .value()
+                .key();
+        Person person = new Person();
+        person.signIn("Sten Ash", PASSWORD);
+        for (String path : List.of(
+                "/office/journal",
+                "/office/persons",
+                "/office/person/" + key,
+                "/office/person/" + key + "/erase",
+                "/fabrication/film")) {
+            assertThat(person.look(path).statusCode()).as(path).isEqualTo(403);
+        }
+        for (String path : List.of(
+                "/office/person/" + key + "/erase",
+                "/office/person/" + key + "/export",
+                "/fabrication/film",
+                "/fabrication/coat/move",
+                "/sales/order/BL-1/give-up")) {
+            HttpResponse<String> answer = person.act("/stores/receive", path, "reason=mine&once=" + "a".repeat(43));
+            assertThat(answer.statusCode()).as(path).isIn(403, 404);
+            assertThat(answer.headers().firstValue("Location")).as(path).isEmpty();
+        }
+        assertThat(desk.book()
+                        .read(reading -> reading.persons().find(key).orElseThrow())
+                        .erased())
+                .isEmpty();
     }
 
     @Test

@@ -155,6 +155,27 @@ class StoresJourneyTest extends RoomInBrowser {
     }
 
     @Test
+    @DisplayName("more than is still to be made is taken in where that is ticked and said why alone")
+    void made_too_many() {
+        go("/stores/made");
+        Locator first = page.locator("tbody tr")
+                .filter(new Locator.FilterOptions()
+                        .setHasNot(page.locator(
+                                "input[name=lot]:not([type=hidden]), input[name=serials]:not([type=hidden])")));
+        String part = first.first().locator("input[name=part]").inputValue();
+        BigDecimal before = DESK.rooms().lying(part);
+        first.first().locator("input[name=quantity]").fill("999");
+        button("Take in what is filled in").click();
+        assertThat(page.locator(".refused")).containsText("999 of " + part + " made here, of which");
+        assertThat(page.locator(".refused")).not().containsText("--");
+        assertThat(DESK.rooms().lying(part)).isEqualByComparingTo(before);
+        page.getByText("More than is still to come is kept").click();
+        page.locator("#reason").fill("a run for the shelf");
+        button("Take in what is filled in").click();
+        assertThat(DESK.rooms().lying(part)).isEqualByComparingTo(before.add(BigDecimal.valueOf(999)));
+    }
+
+    @Test
     @DisplayName("a count that differs needs a reason, and a part is found by a word of its name")
     void counted() {
         go("/stores/where?word=FX-W6");

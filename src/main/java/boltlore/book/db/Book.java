@@ -8,6 +8,7 @@ import boltlore.faults.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import java.util.function.Function;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.statement.StatementExceptions;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -145,7 +147,7 @@ public final class Book implements AutoCloseable {
 
     /** What may as well be done the next time, where it cannot be done now. */
     private void tend(Consumer<Handle> work) {
-        try (Handle handle = Jdbi.open(source)) {
+        try (Handle handle = open()) {
             work.accept(handle);
         } catch (RuntimeException thrown) {
             if (Trouble.of(thrown) == Trouble.DEFECT) {
@@ -200,10 +202,17 @@ public final class Book implements AutoCloseable {
         }
     }
 
+    /** What an order says of persons stands in no message of a statement that fails. */
+    private Handle open() {
+        Handle handle = Jdbi.open(source);
+        handle.getConfig(StatementExceptions.class).setMessageRendering(StatementExceptions.MessageRendering.NONE);
+        return handle;
+    }
+
     /** A connection that anything went wrong with is not used again. */
     private <T> Outcome<T> connected(Function<Handle, Outcome<T>> work) {
         Handle kept = waiting.getAndSet(null);
-        Handle handle = kept == null ? Jdbi.open(source) : kept;
+        Handle handle = kept == null ? open() : kept;
         boolean sound = false;
         try {
             Outcome<T> outcome = work.apply(handle);
@@ -238,9 +247,17 @@ public final class Book implements AutoCloseable {
         try {
             dialect.rollback(handle);
         } catch (RuntimeException gone) {
-            if (Trouble.of(gone) == Trouble.DEFECT && dialect == Dialect.POSTGRESQL) {
+            if (Trouble.of(gone) == Trouble.DEFECT && dialect == Dialect.POSTGRESQL && !isCut(handle)) {
                 throw gone;
             }
+        }
+    }
+
+    private static boolean isCut(Handle handle) {
+        try {
+            return handle.getConnection().isClosed();
+        } catch (SQLException none) {
+            return true;
         }
     }
 

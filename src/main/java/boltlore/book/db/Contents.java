@@ -67,7 +67,7 @@ public final class Contents {
         return packed.toByteArray();
     }
 
-    static byte[] unpacked(byte[] packed) {
+    private static byte[] unpacked(byte[] packed) {
         try (GZIPInputStream in = new GZIPInputStream(new ByteArrayInputStream(packed))) {
             return in.readAllBytes();
         } catch (IOException damaged) {

@@ -2,6 +2,7 @@ package boltlore.book.db;
 
 import boltlore.book.Entry;
 import boltlore.book.Happening;
+import boltlore.book.PurchaseHappening;
 import boltlore.book.Stamp;
 import boltlore.book.Subject;
 import java.sql.ResultSet;
@@ -11,8 +12,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
 
 /** The journal's entries; they are added and read, never changed. */
 public final class Journal {
@@ -64,6 +68,36 @@ public final class Journal {
                 .bind(1, AT_ONCE)
                 .mapTo(String.class)
                 .set();
+    }
+
+    /** The number of the purchase order that was placed with an entry, in the same call; none where it stands alone. */
+    public Optional<String> purchaseWith(Entry entry) {
+        return handle.createQuery("select name from journal where kind = ? and at = ? and number < ?"
+                        + " order by number desc limit 1")
+                .bind(0, PurchaseHappening.Placed.KIND)
+                .bind(1, Entry.written(entry.stamp().at()))
+                .bind(2, entry.number())
+                .mapTo(String.class)
+                .findOne();
+    }
+
+    /**
+     * Entries in whose own words one of these stands, whatever the case of the letters a to z: as reason, name or desk, or in
+     * what they say. All of a long journal is looked through.
+     *
+     * @param most at most so many, the first one first
+     */
+    public List<Entry> withWords(List<String> words, int most) {
+        String any = IntStream.range(0, words.size())
+                .mapToObj(i -> "lower(reason || ' ' || data || ' ' || name || ' ' || desk) like lower(:like" + i
+                        + ") escape '!'")
+                .collect(Collectors.joining(" or "));
+        Query query = handle.createQuery("select * from journal where " + any + " order by number limit :most")
+                .bind("most", most);
+        for (int i = 0; i < words.size(); i++) {
+            query.bind("like" + i, "%" + words.get(i).replaceAll("([!%_])", "!$1") + "%");
+        }
+        return query.map((row, context) -> entry(row)).list();
     }
 
     /** How many entries somebody has made. */

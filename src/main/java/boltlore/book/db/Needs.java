@@ -130,15 +130,15 @@ public final class Needs {
      * An order that is owed.
      *
      * @param due the day that was agreed, else the first one that was quoted
-     * @param lines that it has still to get
+     * @param parts that it has still to get, each in its finish
      */
-    public record Owed(OrderStanding order, LocalDate due, int lines) {}
+    public record Owed(OrderStanding order, LocalDate due, int parts) {}
 
     /** All orders that are owed, by when they are due. */
     public List<Owed> owed() {
         return handle
                 .createQuery("select o.*, q.quoted_on, q.lead_days,"
-                        + " (select count(*) from open_need n where n.order_name = o.name) as lines"
+                        + " (select count(distinct n.part || ' ' || n.finish) from open_need n where n.order_name = o.name) as parts"
                         + " from customer_order o left join quotation q on q.order_name = o.name"
                         + " and q.version = o.version where o.state in (<states>)")
                 .bindList(
@@ -147,7 +147,7 @@ public final class Needs {
                                 .filter(OrderState::owed)
                                 .map(OrderState::written)
                                 .toList())
-                .map((row, context) -> new Owed(Orders.standing(row), due(row), row.getInt("lines")))
+                .map((row, context) -> new Owed(Orders.standing(row), due(row), row.getInt("parts")))
                 .stream()
                 .sorted(Comparator.comparing(Owed::due)
                         .thenComparing(owed -> owed.order().name()))

@@ -10,7 +10,6 @@ import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
 import boltlore.book.QuotedVersion;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -102,16 +101,15 @@ public final class Orders {
      * An order as it was confirmed.
      *
      * @param net price before tax, in the currency of its quotation
-     * @param cost content that was kept with the quotation, as are the figures
+     * @param cost hash of the content that was kept with the quotation, as are the figures
      */
     public record Confirmed(String order, String family, BigDecimal net, String cost, String figures) {}
 
     /** Orders that were confirmed at an instant or later, by their entries; one that was given up since too. */
     public List<Confirmed> confirmedSince(Instant from) {
-        return handle.createQuery("select o.name, o.family, q.net, c.bytes, f.bytes from journal j"
+        return handle.createQuery("select o.name, o.family, q.net, q.cost, q.figures from journal j"
                         + " join customer_order o on o.name = j.name"
                         + " join quotation q on q.order_name = o.name and q.version = o.confirmed"
-                        + " join content c on c.hash = q.cost join content f on f.hash = q.figures"
                         + " where j.kind = ? and j.at >= ? order by j.number")
                 .bind(0, OrderHappening.Ordered.KIND)
                 .bind(1, Entry.written(from))
@@ -119,8 +117,8 @@ public final class Orders {
                         row.getString(1),
                         row.getString(2),
                         new BigDecimal(row.getString(3)),
-                        new String(Contents.unpacked(row.getBytes(4)), StandardCharsets.UTF_8),
-                        new String(Contents.unpacked(row.getBytes(5)), StandardCharsets.UTF_8)))
+                        row.getString(4),
+                        row.getString(5)))
                 .list();
     }
 

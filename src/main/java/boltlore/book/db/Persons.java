@@ -8,8 +8,11 @@ import boltlore.json.JsonOut;
 import java.nio.charset.StandardCharsets;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -88,6 +91,19 @@ public final class Persons {
     /** What stands for a person of whom nothing is known. */
     public String shown(String key) {
         return find(key).map(Person::shown).orElse(key);
+    }
+
+    /** What stands for each of them, asked for at once. */
+    public Map<String, String> shown(Collection<String> keys) {
+        Map<String, String> shown = new HashMap<>();
+        keys.forEach(key -> shown.put(key, key));
+        if (!shown.isEmpty()) {
+            handle.createQuery("select * from person where person in (<keys>)")
+                    .bindList("keys", List.copyOf(shown.keySet()))
+                    .map((row, context) -> person(row))
+                    .forEach(person -> shown.put(person.key(), person.shown()));
+        }
+        return shown;
     }
 
     String nextKey() {

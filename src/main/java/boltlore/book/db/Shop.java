@@ -1,5 +1,6 @@
 package boltlore.book.db;
 
+import boltlore.book.OrderState;
 import boltlore.book.ShopHappening.Coat;
 import java.math.BigDecimal;
 import java.sql.ResultSet;
@@ -12,6 +13,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
 
 /** What the rooms have done. */
 public final class Shop {
@@ -82,6 +84,16 @@ public final class Shop {
         return counts;
     }
 
+    /** Pieces of a part in these states, whichever order they are for. */
+    public List<Piece> ofPart(String part, List<Coat> states) {
+        return handle.createQuery(
+                        "select * from coat_piece where state in (<states>) and part = :part order by load, piece")
+                .bindList("states", states.stream().map(Coat::written).toList())
+                .bind("part", part)
+                .map((row, context) -> piece(row))
+                .list();
+    }
+
     public Optional<Piece> piece(String piece) {
         return handle.createQuery("select * from coat_piece where piece = ?")
                 .bind(0, piece)
@@ -116,11 +128,23 @@ public final class Shop {
                 .list();
     }
 
+    /** The last record of each order in these states, where it is not passed. */
+    public List<KeptRecord> lastNotPassed(List<OrderState> states) {
+        return records(handle.createQuery(
+                        "select r.* from judged_record r join customer_order o on o.name = r.order_name"
+                                + " where o.state in (<states>) and r.passed = 0 and r.entry = (select max(l.entry)"
+                                + " from judged_record l where l.order_name = r.order_name) order by r.order_name")
+                .bindList("states", states.stream().map(OrderState::written).toList()));
+    }
+
     /** Records of an order, the first one first; the last of a kind is the one that counts. */
     public List<KeptRecord> records(String order) {
-        return handle.createQuery("select * from judged_record where order_name = ? order by entry")
-                .bind(0, order)
-                .map((row, context) -> new KeptRecord(
+        return records(handle.createQuery("select * from judged_record where order_name = ? order by entry")
+                .bind(0, order));
+    }
+
+    private static List<KeptRecord> records(Query query) {
+        return query.map((row, context) -> new KeptRecord(
                         row.getString("order_name"),
                         row.getLong("entry"),
                         row.getString("of_what"),

@@ -16,6 +16,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,6 +26,13 @@ import org.jspecify.annotations.Nullable;
  * (EU) 2016/679, articles 15 to 17 and 20). The technical record names keys only and stays as it is.
  */
 public final class PersonDesk {
+
+    /** A word of fewer letters stands in too many others. */
+    private static final int LEAST_OF_NAME = 3;
+
+    private static final int LEAST_OF_DETAIL = 6;
+
+    private static final int MOST_NAMING = 1000;
 
     private final Book book;
     private final By by;
@@ -76,6 +86,7 @@ public final class PersonDesk {
                     return Outcome.sound(Transfer.person(person)
                             .put("orders", JsonOut.list(writing.orders().ofCustomer(key), PersonDesk::order))
                             .put("entries", writing.journal().countBy(key))
+                            .put("named", JsonOut.list(naming(writing, person), OrderJson::entry))
                             .written());
                 }));
     }
@@ -88,12 +99,50 @@ public final class PersonDesk {
                 .putIfAny("due", order.due());
     }
 
+    /**
+     * Entries whose own words hold the person's name, the last word of it or a detail: somebody has typed it there, as a
+     * reason or a note, and what stands in the journal stays.
+     */
+    public static List<Entry> naming(Reading reading, Person person) {
+        String[] name = person.name().strip().split("\\s+", -1);
+        List<String> words = Stream.concat(
+                        Stream.of(person.name().strip(), name[name.length - 1])
+                                .filter(word -> word.length() >= LEAST_OF_NAME),
+                        person.details().values().stream().filter(word -> word.length() >= LEAST_OF_DETAIL))
+                .distinct()
+                .toList();
+        if (words.isEmpty()) {
+            return List.of();
+        }
+        Pattern whole = Pattern.compile(
+                words.stream()
+                        .map(Pattern::quote)
+                        .collect(Collectors.joining("|", "(?<![\\p{L}\\p{N}])(?:", ")(?![\\p{L}\\p{N}])")),
+                Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+        return reading.journal().withWords(words, MOST_NAMING).stream()
+                .filter(entry -> whole.matcher(String.join(
+                                " ",
+                                entry.reason(),
+                                entry.data(),
+                                entry.subject().name(),
+                                entry.stamp().desk()))
+                        .find())
+                .toList();
+    }
+
+    /**
+     * What was erased.
+     *
+     * @param naming entries whose words hold the name still
+     */
+    public record Erased(Person person, List<Entry> naming) {}
+
     /** Erases name and details; the key stays, so that orders and entries still say that it was one and the same. */
-    public Outcome<Written<Person>> erase(String key, String reason) {
+    public Outcome<Written<Erased>> erase(String key, String reason) {
         if (reason.isBlank()) {
             return Outcome.faulty(Fault.of("person " + key, "no reason", "why the data are erased", "Add --reason."));
         }
-        Outcome<Written<Person>> erased = book.write(
+        Outcome<Written<Erased>> erased = book.write(
                 by,
                 writing -> known(writing, key)
                         .then(person -> withoutName(person, reason))
@@ -105,8 +154,9 @@ public final class PersonDesk {
                                     new TreeMap<>(),
                                     person.since(),
                                     Entry.written(writing.stamp().at()));
+                            List<Entry> naming = naming(writing, person);
                             writing.changePerson(nobody, What.ERASED, reason);
-                            return Outcome.sound(nobody);
+                            return Outcome.sound(new Erased(nobody, naming));
                         }));
         if (erased.faults().isEmpty()) {
             book.sweep();

@@ -3,6 +3,7 @@ package boltlore.book.stores;
 import boltlore.book.Held;
 import boltlore.book.ShopHappening.Coat;
 import boltlore.book.StockHappening;
+import boltlore.book.db.Reading;
 import boltlore.book.db.Shop.Piece;
 import boltlore.book.db.Stock;
 import boltlore.book.db.Writing;
@@ -16,12 +17,15 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The pieces as they were made: each that hangs, is out, or waits for its judgement lies bare in the stores' account. */
 final class BarePieces {
 
     private static final List<Coat> IN_SHOP = List.of(Coat.HUNG, Coat.COATED, Coat.OUT, Coat.BACK, Coat.REJECTED);
+
+    private static final int SHOWN = 3;
 
     private final Writing writing;
     private final Catalogue catalogue;
@@ -31,6 +35,27 @@ final class BarePieces {
         this.writing = writing;
         this.catalogue = catalogue;
         writing.shop().pieces(IN_SHOP, "").forEach(piece -> taken.merge(piece.part(), 1, Integer::sum));
+    }
+
+    /** Those of a part that the coating shop has, and that nobody else may take, move or throw away. */
+    static List<Piece> inShop(Reading reading, String part) {
+        return reading.shop().ofPart(part, IN_SHOP);
+    }
+
+    /** 'BL-1/BR-1/1 is hung in load L-1; BL-1/BR-1/2 is out at Coater B'. */
+    static String where(List<Piece> inShop) {
+        return inShop.stream()
+                        .limit(SHOWN)
+                        .map(piece -> piece.piece() + " is " + piece.state().written() + place(piece))
+                        .collect(Collectors.joining("; "))
+                + (inShop.size() > SHOWN ? " and " + (inShop.size() - SHOWN) + " more" : "");
+    }
+
+    private static String place(Piece piece) {
+        if (piece.load().isEmpty()) {
+            return "";
+        }
+        return piece.state() == Coat.OUT ? " at " + piece.load() : " in load " + piece.load();
     }
 
     /** One that lies there and is in no load yet, or comes in with a reason that says where it is from. */

@@ -32,7 +32,7 @@ final class CoatLoads {
                     Piece::finish,
                     " finishes: ",
                     "pieces of one finish, for the coater gets a list for each",
-                    "Send each finish out by itself, with --finish.");
+                    "Send each finish out by itself: " + each(pieces) + ".");
         }
         if (to != Coat.HUNG) {
             return List.of();
@@ -50,7 +50,7 @@ final class CoatLoads {
                     piece -> powder(catalogue, piece),
                     " powders: ",
                     "pieces of one powder in a load; those of each powder may hang together",
-                    "Hang each powder in a load of its own, with --finish."));
+                    "Hang each powder in a load of its own: " + each(pieces) + "."));
         }
         return faults;
     }
@@ -87,8 +87,25 @@ final class CoatLoads {
                         "finish " + all.get(0).finish(),
                         "oven load for " + named(all),
                         "a send-out to " + coater(catalogue, all.get(0)) + ", who puts that finish on",
-                        "'boltlore coating out' says that they went."))
+                        "'boltlore coating out' says that they went." + others(catalogue, pieces)))
                 .toList();
+    }
+
+    /** Of a whole order what is put on here hangs by its finish. */
+    private static String others(Catalogue catalogue, List<Piece> pieces) {
+        List<Piece> here = pieces.stream()
+                .filter(piece -> coater(catalogue, piece).isEmpty())
+                .toList();
+        return here.isEmpty() ? "" : " The others hang by their finish: " + each(here) + ".";
+    }
+
+    /** '--finish black, --finish grey'. */
+    private static String each(List<Piece> pieces) {
+        return pieces.stream()
+                .map(Piece::finish)
+                .distinct()
+                .map(finish -> "--finish " + finish)
+                .collect(Collectors.joining(", "));
     }
 
     private static String coater(Catalogue catalogue, Piece piece) {

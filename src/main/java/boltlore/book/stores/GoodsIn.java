@@ -16,18 +16,39 @@ import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Takes in what stands on a delivery note, line by line: what was not ordered, or lacks its numbers, is refused. */
+/**
+ * Takes in what stands on a delivery note, line by line: what was not ordered, more than is still to come, or what lacks its
+ * numbers, is refused.
+ */
 final class GoodsIn {
 
-    private GoodsIn() {}
+    private final Writing writing;
+    private final Map<Held, BigDecimal> toMake;
+    private final String reason;
 
-    static Outcome<List<Held>> receive(Writing writing, Arrival arrival, Part part, String reason) {
+    /**
+     * @param toMake what is still to be made, by part in its finish
+     * @param reason why more is taken in
+     */
+    GoodsIn(Writing writing, Map<Held, BigDecimal> toMake, String reason) {
+        this.writing = writing;
+        this.toMake = new HashMap<>(toMake);
+        this.reason = reason;
+    }
+
+    /** Whether the workshop has made it itself, so that the plan says how much of it is wanted. */
+    static boolean isMade(Arrival arrival, Part part) {
+        return arrival.purchase().isEmpty() && part.source() == Source.MAKE;
+    }
+
+    Outcome<List<Held>> receive(Arrival arrival, Part part) {
         List<Fault> faults = new ArrayList<>(tracking(part, arrival));
         faults.addAll(StoresDesk.bin(arrival.bin()).faults());
         Map<String, String> known =
@@ -42,7 +63,9 @@ final class GoodsIn {
                         "Read it again on the piece; one that came back from an order goes by 'pick back'."))
                 .forEach(faults::add);
         if (!arrival.purchase().isEmpty()) {
-            faults.addAll(ordered(writing, arrival, reason));
+            faults.addAll(ordered(arrival));
+        } else if (isMade(arrival, part)) {
+            faults.addAll(wanted(arrival));
         }
         if (!faults.isEmpty()) {
             return Outcome.faulty(faults);
@@ -51,16 +74,14 @@ final class GoodsIn {
         BigDecimal each = arrival.serials().isEmpty() ? arrival.quantity() : BigDecimal.ONE;
         held.forEach(one ->
                 writing.add(new StockHappening.Received(one, each, arrival.purchase(), part.revision()), reason));
-        if (arrival.purchase().isEmpty()
-                && part.source() == Source.MAKE
-                && arrival.finish().isEmpty()) {
-            part.contains().forEach(child -> buildIn(writing, child, arrival.quantity(), part));
+        if (isMade(arrival, part) && arrival.finish().isEmpty()) {
+            part.contains().forEach(child -> buildIn(child, arrival.quantity(), part));
         }
         return Outcome.sound(held);
     }
 
     /** What an assembly is made of leaves the stores with it, as far as it lies there: it may have come straight from the saw. */
-    private static void buildIn(Writing writing, Contained child, BigDecimal assemblies, Part into) {
+    private void buildIn(Contained child, BigDecimal assemblies, Part into) {
         BigDecimal left = child.quantity().multiply(assemblies);
         for (Stock.Row row : writing.stock().of(child.part().text())) {
             BigDecimal some = row.quantity().min(left);
@@ -110,7 +131,7 @@ final class GoodsIn {
         return faults;
     }
 
-    private static List<Fault> ordered(Writing writing, Arrival arrival, String reason) {
+    private List<Fault> ordered(Arrival arrival) {
         PurchaseStanding purchase = writing.stock().purchase(arrival.purchase()).orElse(null);
         if (purchase == null) {
             return List.of(Fault.of(
@@ -131,15 +152,34 @@ final class GoodsIn {
                     purchase.lines().stream().map(LineStanding::part).collect(Collectors.joining(", ")),
                     "Put the goods aside and ask the supplier; nothing was taken in."));
         }
-        boolean more = arrival.quantity().compareTo(line.left()) > 0;
-        if (more && (!arrival.over() || reason.isBlank())) {
-            return List.of(Fault.of(
-                    subject,
-                    Digits.plain(arrival.quantity()) + " of " + arrival.part() + ", of which "
-                            + Digits.plain(line.left()) + " are still to come",
-                    "no more than that",
-                    "Send the rest back, or take it with --over and say why with --reason."));
-        }
-        return List.of();
+        return more(arrival, line.left())
+                ? List.of(Fault.of(
+                        subject,
+                        Digits.plain(arrival.quantity()) + " of " + arrival.part() + ", of which "
+                                + Digits.plain(line.left()) + " are still to come",
+                        "no more than that",
+                        "Send the rest back, or take it with --over and say why with --reason."))
+                : List.of();
+    }
+
+    private boolean more(Arrival arrival, BigDecimal left) {
+        return arrival.quantity().compareTo(left) > 0 && (!arrival.over() || reason.isBlank());
+    }
+
+    /** What is made past what orders and stores ask for is made for nobody; often the same pieces are written down twice. */
+    private List<Fault> wanted(Arrival arrival) {
+        String key = Stock.key(arrival.part(), arrival.finish());
+        Held item = ToMake.item(arrival.part(), arrival.finish());
+        BigDecimal left = toMake.getOrDefault(item, BigDecimal.ZERO);
+        toMake.put(item, left.subtract(arrival.quantity()).max(BigDecimal.ZERO));
+        return more(arrival, left)
+                ? List.of(
+                        Fault.of(
+                                "part " + arrival.part(),
+                                Digits.plain(arrival.quantity()) + " of " + key + " made here, of which "
+                                        + Digits.plain(left) + " are still to be made",
+                                "no more than that",
+                                "Look whether they are taken in already; else take them with --over and say why with --reason."))
+                : List.of();
     }
 }

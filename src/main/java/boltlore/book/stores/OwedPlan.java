@@ -10,6 +10,7 @@ import boltlore.book.PurchaseHappening;
 import boltlore.book.Subject;
 import boltlore.book.db.DayNeeds;
 import boltlore.book.db.Reading;
+import boltlore.book.db.Stock;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
 import boltlore.faults.Outcome;
@@ -34,6 +35,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What all owed orders and service orders lack together, out of the sums of the book: what each has still to get stands there,
@@ -98,7 +100,7 @@ public final class OwedPlan {
                         reading.persons().shown(owed.order().customer()),
                         owed.due(),
                         !owed.order().due().isEmpty(),
-                        owed.lines()))
+                        owed.parts()))
                 .toList();
         Map<String, SortedMap<String, BigDecimal>> behind = reading.dayNeeds().behindAll();
         return plan.telling(orders, key -> behind.getOrDefault(key, Collections.emptySortedMap()));
@@ -118,6 +120,19 @@ public final class OwedPlan {
                             + Entry.written(entry.stamp().at()).substring(0, 16).replace("T", " at ") + " UTC"));
         }
         return says;
+    }
+
+    /** What is still to be made, by part; and by part in its finish what is still to be coated. */
+    public static SortedMap<String, BigDecimal> toMake(ShopPlan plan) {
+        SortedMap<String, BigDecimal> left = new TreeMap<>();
+        plan.toMake().forEach(receipt -> left.merge(receipt.item().part().text(), receipt.quantity(), BigDecimal::add));
+        Stream.concat(plan.toMake().stream(), plan.toCoat().stream())
+                .filter(receipt -> !receipt.item().finish().isEmpty())
+                .forEach(receipt -> left.merge(
+                        Stock.key(receipt.item().part().text(), receipt.item().finish()),
+                        receipt.quantity(),
+                        BigDecimal::add));
+        return left;
     }
 
     /** What it would cost to buy for each order by itself. */

@@ -9,7 +9,9 @@ import boltlore.book.Subject;
 import boltlore.book.db.Book;
 import boltlore.book.db.Reading;
 import boltlore.book.db.Stock;
+import boltlore.book.db.Writing;
 import boltlore.book.db.Written;
+import boltlore.book.orders.Bench;
 import boltlore.book.orders.OrderDesk;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
@@ -36,12 +38,15 @@ public final class StoresDesk {
 
     private final Book book;
     private final By by;
+    private final Bench bench;
     private final Catalogue catalogue;
 
-    public StoresDesk(Book book, By by, Catalogue catalogue) {
+    /** @param bench the catalogue of today: whoever was ordered by an older one is found by it */
+    public StoresDesk(Book book, By by, Bench bench) {
         this.book = book;
         this.by = by;
-        this.catalogue = catalogue;
+        this.bench = bench;
+        this.catalogue = bench.catalogue();
     }
 
     /**
@@ -50,7 +55,7 @@ public final class StoresDesk {
      * @param quantity in the part's unit; of pieces with serial numbers as many as these
      * @param purchase number of the purchase order, or empty for what was made here or found
      * @param bin empty for the part's own
-     * @param over whether more than was ordered is taken in
+     * @param over whether more than was ordered, or is still to be made, is taken in
      */
     public record Arrival(
             String part,
@@ -67,13 +72,15 @@ public final class StoresDesk {
         return Outcome.all(arrivals.stream()
                         .map(arrival -> part(catalogue, arrival.part()))
                         .toList())
-                .then(parts -> book.write(
-                        by,
-                        writing -> Outcome.all(IntStream.range(0, parts.size())
-                                        .mapToObj(i -> GoodsIn.receive(writing, arrivals.get(i), parts.get(i), reason))
-                                        .toList())
-                                .then(all -> Outcome.sound(
-                                        all.stream().flatMap(List::stream).toList()))));
+                .then(parts -> ToMake.of(book, by, bench, arrivals, parts)
+                        .then(toMake -> book.write(by, writing -> {
+                            GoodsIn in = new GoodsIn(writing, toMake.lessWhatCameSince(writing), reason);
+                            return Outcome.all(IntStream.range(0, parts.size())
+                                            .mapToObj(i -> in.receive(arrivals.get(i), parts.get(i)))
+                                            .toList())
+                                    .then(all -> Outcome.sound(
+                                            all.stream().flatMap(List::stream).toList()));
+                        })));
     }
 
     /**
@@ -96,7 +103,7 @@ public final class StoresDesk {
             if (wrong == null || takenBack(ofPart(writing, wrong.held().part())).contains(receipt)) {
                 return Outcome.faulty(Fault.of(subject, "no receipt that stands", "one that was not taken back", ""));
             }
-            return there(writing, wrong.held(), wrong.quantity()).then(enough -> {
+            return OnShelf.there(writing, wrong.held(), wrong.quantity()).then(enough -> {
                 StockHappening.Unreceived entry =
                         new StockHappening.Unreceived(wrong.held(), wrong.quantity(), wrong.purchase(), receipt);
                 writing.add(entry, reason);
@@ -105,7 +112,7 @@ public final class StoresDesk {
         });
     }
 
-    private static Optional<StockHappening.Received> received(Outcome<Happening> happening) {
+    static Optional<StockHappening.Received> received(Outcome<Happening> happening) {
         return happening instanceof Outcome.Sound<Happening> sound
                         && sound.value() instanceof StockHappening.Received received
                 ? Optional.of(received)
@@ -121,7 +128,7 @@ public final class StoresDesk {
                 .collect(Collectors.toSet());
     }
 
-    private static List<Entry> ofPart(Reading reading, String part) {
+    static List<Entry> ofPart(Reading reading, String part) {
         return reading.journal().of(new Subject(StockHappening.WHAT, part));
     }
 
@@ -159,10 +166,18 @@ public final class StoresDesk {
                                 "why it differs",
                                 "Count once more, and say with --reason what was found."));
                     }
-                    StockHappening.Counted entry = new StockHappening.Counted(held, counted, booked);
-                    writing.add(entry, reason);
-                    return Outcome.sound(entry);
+                    return counted.compareTo(booked) < 0
+                            ? OnShelf.there(writing, held, booked.subtract(counted))
+                                    .then(left -> counted(writing, held, counted, booked, reason))
+                            : counted(writing, held, counted, booked, reason);
                 }));
+    }
+
+    private static Outcome<StockHappening.Counted> counted(
+            Writing writing, Held held, BigDecimal counted, BigDecimal booked, String reason) {
+        StockHappening.Counted entry = new StockHappening.Counted(held, counted, booked);
+        writing.add(entry, reason);
+        return Outcome.sound(entry);
     }
 
     /** Lays it into another bin. */
@@ -171,7 +186,7 @@ public final class StoresDesk {
                 .then(held -> bin(to).then(fine -> Outcome.sound(held)))
                 .then(held -> book.write(
                         by,
-                        writing -> there(writing, held, quantity).then(enough -> {
+                        writing -> OnShelf.there(writing, held, quantity).then(enough -> {
                             StockHappening.Moved entry = new StockHappening.Moved(held, quantity, to);
                             writing.add(entry, "");
                             return Outcome.sound(entry);
@@ -186,7 +201,7 @@ public final class StoresDesk {
         return known(asked, quantity)
                 .then(held -> book.write(
                         by,
-                        writing -> there(writing, held, quantity).then(enough -> {
+                        writing -> OnShelf.there(writing, held, quantity).then(enough -> {
                             StockHappening.Scrapped entry = new StockHappening.Scrapped(held, quantity);
                             writing.add(entry, reason);
                             return Outcome.sound(entry);
@@ -207,47 +222,16 @@ public final class StoresDesk {
                                         "an order that is owed",
                                         ""));
                             }
-                            BigDecimal free = free(writing, asked.part(), asked.finish(), order);
+                            BigDecimal free = OnShelf.free(writing, asked.part(), asked.finish(), order);
                             if (free.compareTo(quantity) < 0) {
                                 return Outcome.faulty(
-                                        tooLittle(Stock.key(asked.part(), asked.finish()), quantity, free));
+                                        OnShelf.tooLittle(Stock.key(asked.part(), asked.finish()), quantity, free));
                             }
                             StockHappening.Reserved entry = new StockHappening.Reserved(
                                     new Held(asked.part(), asked.finish(), "", "", ""), quantity, order);
                             writing.add(entry, "");
                             return Outcome.sound(entry);
                         })));
-    }
-
-    /** What lies there of a part and is kept for no other order. */
-    static BigDecimal free(Reading reading, String part, String finish, String order) {
-        BigDecimal lying = reading.stock().of(part).stream()
-                .filter(row -> row.held().finish().equals(finish))
-                .map(Stock.Row::quantity)
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
-        return reading.stock().reservations().stream()
-                .filter(kept -> kept.part().equals(part)
-                        && kept.finish().equals(finish)
-                        && !kept.order().equals(order))
-                .map(Stock.Reservation::quantity)
-                .reduce(lying, BigDecimal::subtract)
-                .max(BigDecimal.ZERO);
-    }
-
-    /** Whether so much lies there just so. */
-    static Outcome<BigDecimal> there(Reading reading, Held held, BigDecimal quantity) {
-        BigDecimal lying = reading.stock().lying(held);
-        return lying.compareTo(quantity) < 0
-                ? Outcome.faulty(tooLittle(held.toString(), quantity, lying))
-                : Outcome.sound(lying);
-    }
-
-    static Fault tooLittle(String what, BigDecimal wanted, BigDecimal lying) {
-        return Fault.of(
-                what,
-                Digits.plain(wanted) + " wanted where " + Digits.plain(lying) + " may be taken",
-                "no more than that",
-                "Look with 'boltlore stock list'; if more lies there, 'boltlore stock count' says so.");
     }
 
     /** In its own bin, where none is said; faulty where so much is no whole number of what is counted in pieces. */

@@ -107,9 +107,9 @@ public record Taken(
     /** From which bins and lots it comes; faulty where that must be said, or too little lies there. */
     Outcome<List<Stock.Row>> rows(Reading reading, PickLine line) {
         BigDecimal some = wanted(line);
-        BigDecimal free = StoresDesk.free(reading, part, finish, line.order());
+        BigDecimal free = OnShelf.free(reading, part, finish, line.order());
         if (free.compareTo(some) < 0) {
-            return Outcome.faulty(StoresDesk.tooLittle(Stock.key(part, finish), some, free));
+            return Outcome.faulty(OnShelf.tooLittle(Stock.key(part, finish), some, free));
         }
         List<Stock.Row> fitting = reading.stock().of(part).stream()
                 .filter(row -> row.held().finish().equals(finish))
@@ -151,7 +151,7 @@ public record Taken(
         }
         String what = new Held(part, finish, lot, String.join(" ", serials), bin).toString();
         return left.signum() > 0
-                ? Outcome.faulty(StoresDesk.tooLittle(what, wanted, wanted.subtract(left)))
+                ? Outcome.faulty(OnShelf.tooLittle(what, wanted, wanted.subtract(left)))
                 : Outcome.sound(drawn);
     }
 }

@@ -77,8 +77,15 @@ public final class FabricationRoom implements Room {
                                                         .records(order.number())
                                                         .isEmpty())),
                                 CoatDesk.counts(reading.shop().pieces(List.of(), "")).entrySet().stream()
-                                        .map(finish -> new Finish(finish.getKey(), counted(finish.getValue())))
+                                        .map(finish -> new Finish(named(finish.getKey()), counted(finish.getValue())))
                                         .toList())));
+    }
+
+    /** As people call it; the word of an earlier catalogue where there is no such finish any more. */
+    private String named(String finish) {
+        boltlore.catalogue.Finish known =
+                workshop.bench().catalogue().finishes().get(finish);
+        return known == null ? finish : known.says().english();
     }
 
     /** '3 waiting, 2 hung'; says so where nothing is queued. */

@@ -5,6 +5,7 @@ import boltlore.book.OrderState;
 import boltlore.book.db.Reading;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 
 /**
  * An order of the book in a list of them.
@@ -21,27 +22,24 @@ public record OrderRow(String number, String family, String state, String due, b
 
     /** First what is due first; at most 200. */
     public static List<OrderRow> list(Reading reading, List<OrderState> states, LocalDate today) {
-        return reading.orders().in(states, MOST).stream()
-                .map(order -> of(reading, order, today))
+        List<OrderStanding> orders = reading.orders().in(states, MOST);
+        Map<String, String> names = reading.persons()
+                .shown(orders.stream().map(OrderStanding::customer).toList());
+        return orders.stream()
+                .map(order -> of(order, names.getOrDefault(order.customer(), order.customer()), today))
                 .toList();
     }
 
     /** Some of them at a time, at most 2,000; what more is said of each is asked of those alone that are shown. */
     public static Stretch<OrderRow> stretch(Reading reading, List<OrderState> states, Call call, String path) {
         return Stretch.of(reading.orders().in(states, MOST_LISTED), call, AT_ONCE, path)
-                .map(order -> of(reading, order, call.today()));
+                .map(order -> of(order, reading.persons().shown(order.customer()), call.today()));
     }
 
     /** Days as they are written (ISO 8601) sort as the days do. */
-    private static OrderRow of(Reading reading, OrderStanding order, LocalDate today) {
+    private static OrderRow of(OrderStanding order, String customer, LocalDate today) {
         boolean late =
                 order.state().owed() && !order.due().isEmpty() && order.due().compareTo(today.toString()) < 0;
-        return new OrderRow(
-                order.name(),
-                order.family(),
-                order.state().written(),
-                order.due(),
-                late,
-                reading.persons().shown(order.customer()));
+        return new OrderRow(order.name(), order.family(), order.state().written(), order.due(), late, customer);
     }
 }

@@ -66,7 +66,9 @@ public final class Told {
         if (value instanceof Json.Text text) {
             return isHash(text.text()) ? "" : name + " " + text.text();
         }
-        return value instanceof Json.Num number ? name + " " + number.number().toPlainString() : "";
+        return value instanceof Json.Num number
+                ? name + " " + number.number().stripTrailingZeros().toPlainString()
+                : "";
     }
 
     private static boolean isHash(String text) {

@@ -49,6 +49,7 @@ public final class OfficeRoom implements Room {
 
     private final Workshop workshop;
     private final KitsAtHand kits;
+    private final Margins margins = new Margins();
     private final WorkedOut<Planned, Outcome<Optional<Report>>> loads = new WorkedOut<>(WorkedOut.SLOW_MS);
 
     public OfficeRoom(Workshop workshop, KitsAtHand kits) {
@@ -147,17 +148,17 @@ public final class OfficeRoom implements Room {
             } else if (order.state() == OrderState.TESTED) {
                 waiting.add(order.name() + " is tested and has not left.");
             }
-            reading.shop().records(order.name()).stream()
-                    .reduce((earlier, later) -> later)
-                    .filter(record -> !record.passed())
-                    .ifPresent(record ->
-                            waiting.add("The last " + record.of() + " record of " + order.name() + " is not passed."));
         }
+        reading.shop()
+                .lastNotPassed(OWED)
+                .forEach(record ->
+                        waiting.add("The last " + record.of() + " record of " + record.order() + " is not passed."));
         return waiting;
     }
 
-    private static List<MarginRow> margins(Reading reading, LocalDate today) {
-        return Margins.since(
+    private List<MarginRow> margins(Reading reading, LocalDate today) {
+        return margins
+                .since(
                         reading,
                         today.withDayOfMonth(1).atStartOfDay(ZoneOffset.UTC).toInstant())
                 .stream()

@@ -116,14 +116,15 @@ public final class RecordPages {
     }
 
     private Answer person(Call call) {
-        return held(call, "", "office/person.jte");
+        return held(call, "", "office/person.jte", false);
     }
 
     private Answer erasing(Call call) {
-        return held(call, "Erase what is held of ", "office/erase.jte");
+        return held(call, "Erase what is held of ", "office/erase.jte", true);
     }
 
-    private Answer held(Call call, String title, String template) {
+    /** @param naming whether the journal is looked through for the name, which takes its time */
+    private Answer held(Call call, String title, String template, boolean naming) {
         return workshop.book().read(reading -> {
             Outcome<Person> found = PersonDesk.known(reading, call.path("key"));
             if (!(found instanceof Outcome.Sound<Person> sound)) {
@@ -137,7 +138,12 @@ public final class RecordPages {
                             Told.of(reading, call),
                             person,
                             reading.orders().ofCustomer(person.key()),
-                            reading.journal().countBy(person.key())));
+                            reading.journal().countBy(person.key()),
+                            naming
+                                    ? PersonDesk.naming(reading, person).stream()
+                                            .map(entry -> line(reading, entry))
+                                            .toList()
+                                    : List.of()));
         });
     }
 
@@ -175,6 +181,15 @@ public final class RecordPages {
      *
      * @param orders that are for that person
      * @param entries how many that person has made
+     * @param naming entries in whose words the name stands, where that is asked for
      */
-    public record HeldPage(List<String> told, Person person, List<OrderStanding> orders, long entries) {}
+    public record HeldPage(
+            List<String> told, Person person, List<OrderStanding> orders, long entries, List<Line> naming) {
+
+        /** 'Place 1 tax number' of the key place-1-tax-number. */
+        public String label(String key) {
+            String words = key.replace('-', ' ');
+            return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+        }
+    }
 }

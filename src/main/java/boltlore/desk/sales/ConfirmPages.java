@@ -6,6 +6,7 @@ import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
 import boltlore.book.QuotedVersion;
 import boltlore.book.orders.DraftDesk.Draft;
+import boltlore.book.orders.LeftOfOrder;
 import boltlore.book.orders.OrderDesk;
 import boltlore.desk.frame.Acting;
 import boltlore.desk.frame.Answer;
@@ -97,7 +98,7 @@ public final class ConfirmPages {
                     ? Answer.page(
                             "Give " + order.name() + " up?",
                             "sales/give-up.jte",
-                            new GivenUp(order.name(), to(order).written()))
+                            new GivenUp(order.name(), to(order).written(), LeftOfOrder.of(reading, order.name())))
                     : new Answer.Done(SalesRoom.ORDER + order.name());
         });
     }
@@ -123,8 +124,9 @@ public final class ConfirmPages {
      * An order that may be given up.
      *
      * @param to what it is then
+     * @param left what was bought and made for it already
      */
-    public record GivenUp(String number, String to) {}
+    public record GivenUp(String number, String to, LeftOfOrder left) {}
 
     /** Freezes what the page showed: where another version was quoted meanwhile, it is looked at first. */
     private Answer confirm(Call call) {

@@ -3,8 +3,10 @@ package boltlore.desk.sales;
 import boltlore.asking.KitFigures;
 import boltlore.book.Offer;
 import boltlore.book.OrderStanding;
+import boltlore.book.OrderState;
 import boltlore.book.QuotedVersion;
 import boltlore.book.orders.DraftDesk.Draft;
+import boltlore.book.orders.LeftOfOrder;
 import boltlore.catalogue.Option;
 import boltlore.choices.Choice;
 import boltlore.choosing.ConflictWords;
@@ -16,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** An order that is not open any more, as it was frozen or given up. */
 public final class FrozenPages {
@@ -26,14 +29,19 @@ public final class FrozenPages {
         this.workshop = workshop;
     }
 
-    /** What stands on the page. */
+    /**
+     * What stands on the page.
+     *
+     * @param left what was bought and made for an order that was cancelled; null of any other
+     */
     public record Page(
             List<String> told,
             String number,
             List<Card.Fact> facts,
             List<Card.Settled> settled,
             List<Card.Version> versions,
-            boolean owed) {}
+            boolean owed,
+            @Nullable LeftOfOrder left) {}
 
     Answer.Shown page(Call call, Draft draft) {
         OrderStanding standing = draft.standing();
@@ -68,7 +76,10 @@ public final class FrozenPages {
                         facts,
                         settled,
                         versions,
-                        standing.state().owed()));
+                        standing.state().owed(),
+                        standing.state() == OrderState.CANCELLED
+                                ? workshop.book().read(reading -> LeftOfOrder.of(reading, standing.name()))
+                                : null));
     }
 
     /** A version, and whether the draft has gone on since. */

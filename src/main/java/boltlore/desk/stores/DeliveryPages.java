@@ -2,6 +2,7 @@ package boltlore.desk.stores;
 
 import boltlore.book.PurchaseStanding;
 import boltlore.book.db.Reading;
+import boltlore.book.stores.OwedPlan;
 import boltlore.book.stores.PurchaseDesk;
 import boltlore.book.stores.StoresDesk;
 import boltlore.book.stores.StoresDesk.Arrival;
@@ -20,6 +21,7 @@ import boltlore.faults.Outcome;
 import boltlore.json.TextShape;
 import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
+import boltlore.trades.buying.ShopPlan;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -82,15 +84,8 @@ public final class DeliveryPages {
                                 .read(reading -> lacking.lately(reading, call.today())
                                         .plan()
                                         .then(plan -> {
-                                            Map<String, BigDecimal> left = new LinkedHashMap<>();
-                                            plan.stream()
-                                                    .flatMap(each -> each.toMake().stream())
-                                                    .forEach(receipt -> left.merge(
-                                                            receipt.item()
-                                                                    .part()
-                                                                    .text(),
-                                                            receipt.quantity(),
-                                                            BigDecimal::add));
+                                            Map<String, BigDecimal> left = plan.map(DeliveryPages::toMake)
+                                                    .orElseGet(LinkedHashMap::new);
                                             return Outcome.sound(Answer.page(
                                                     "Goods in: made here",
                                                     "stores/delivery.jte",
@@ -99,6 +94,16 @@ public final class DeliveryPages {
                         instanceof Outcome.Sound<Answer.Shown> sound
                 ? sound.value()
                 : new Answer.Missing("What is to make cannot be worked out; 'Short' says why.");
+    }
+
+    /** Those first that must be begun first; a piece is taken in bare, and in its finish when the coating shop accepts it. */
+    private static Map<String, BigDecimal> toMake(ShopPlan plan) {
+        Map<String, BigDecimal> all = OwedPlan.toMake(plan);
+        Map<String, BigDecimal> left = new LinkedHashMap<>();
+        plan.toMake().stream()
+                .map(receipt -> receipt.item().part().text())
+                .forEach(part -> left.put(part, all.getOrDefault(part, BigDecimal.ZERO)));
+        return left;
     }
 
     private Delivery delivery(Reading reading, Call call, String path, Map<String, BigDecimal> left) {
@@ -160,9 +165,7 @@ public final class DeliveryPages {
                 call,
                 path,
                 by -> typed.sound()
-                        .then(ok -> new StoresDesk(
-                                        workshop.book(), by, workshop.bench().catalogue())
-                                .receive(arrivals, why)),
+                        .then(ok -> new StoresDesk(workshop.book(), by, workshop.bench()).receive(arrivals, why)),
                 page);
     }
 

@@ -190,7 +190,7 @@ public final class GoodsPages {
     }
 
     private StoresDesk desk(By by) {
-        return new StoresDesk(workshop.book(), by, workshop.bench().catalogue());
+        return new StoresDesk(workshop.book(), by, workshop.bench());
     }
 
     private static Held held(Typed typed) {

@@ -102,9 +102,8 @@ public final class ReceivePages {
                 "/stores/receive?part=" + PickPages.coded(arrival.part()) + "&purchase="
                         + PickPages.coded(arrival.purchase()),
                 by -> typed.sound()
-                        .then(ok -> new StoresDesk(
-                                        workshop.book(), by, workshop.bench().catalogue())
-                                .receive(List.of(arrival), why)),
+                        .then(ok ->
+                                new StoresDesk(workshop.book(), by, workshop.bench()).receive(List.of(arrival), why)),
                 this::arrival);
     }
 
@@ -175,9 +174,7 @@ public final class ReceivePages {
                 call,
                 "/stores/receive?part=" + PickPages.coded(call.said("part")),
                 by -> typed.sound()
-                        .then(ok -> new StoresDesk(
-                                        workshop.book(), by, workshop.bench().catalogue())
-                                .unreceive(entry, why)),
+                        .then(ok -> new StoresDesk(workshop.book(), by, workshop.bench()).unreceive(entry, why)),
                 this::arrival);
     }
 }

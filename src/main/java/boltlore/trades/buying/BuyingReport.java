@@ -29,6 +29,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The purchase list of all orders, by supplier; what to make and to coat; what to ask for sooner. */
@@ -121,7 +122,7 @@ final class BuyingReport {
                 .text("order", "Order", Asking::order)
                 .text("customer", "Customer", 30, Asking::customer)
                 .date("due", "Due", Asking::due)
-                .whole("needs", "Lines still to get", "", Asking::lines)
+                .whole("parts", "Parts still to get", "", Asking::parts)
                 .of(plan.orders());
     }
 
@@ -129,7 +130,7 @@ final class BuyingReport {
         Map<String, List<PurchaseLine>> bySupplier = bySupplier();
         return TableSpec.<Map.Entry<String, List<PurchaseLine>>>named("suppliers")
                 .text("supplier", "Supplier", 30, Map.Entry::getKey)
-                .whole("lines", "Lines", "", each -> each.getValue().size())
+                .whole("parts", "Parts", "", each -> parts(each.getValue().stream()))
                 .money("cost", "Cost", home, each -> sum(each.getValue()))
                 .date(
                         "orderBy",
@@ -137,12 +138,15 @@ final class BuyingReport {
                         each -> each.getValue().get(0).orderBy())
                 .whole(
                         "late",
-                        "Lines late",
+                        "Parts late",
                         "",
-                        each -> told((int) each.getValue().stream()
-                                .filter(line -> line.lateDays() > 0)
-                                .count()))
+                        each -> told(parts(each.getValue().stream().filter(line -> line.lateDays() > 0))))
                 .of(bySupplier.entrySet());
+    }
+
+    /** A part that is needed on several days is one line of the purchase order. */
+    private static int parts(Stream<PurchaseLine> lines) {
+        return (int) lines.map(line -> line.part().number()).distinct().count();
     }
 
     private Map<String, List<PurchaseLine>> bySupplier() {

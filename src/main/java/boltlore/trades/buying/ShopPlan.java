@@ -47,9 +47,9 @@ public record ShopPlan(
      * An order that asks.
      *
      * @param due the day on which the kit is due; where none was agreed, the first on which it can be ready
-     * @param lines still to get
+     * @param parts still to get, each in its finish
      */
-    public record Asking(String order, String customer, LocalDate due, boolean agreed, int lines) {}
+    public record Asking(String order, String customer, LocalDate due, boolean agreed, int parts) {}
 
     /** Orders that have got nothing yet. */
     public static ShopPlan of(List<KitInWork> kits, StoresNow stores) {
@@ -66,12 +66,8 @@ public record ShopPlan(
                     madeOf.putAll(each.madeOf());
                     demands.addAll(each.needs());
                     Order order = each.kit().order();
-                    orders.add(new Asking(
-                            order.name(),
-                            order.customer(),
-                            each.due(),
-                            order.due() != null,
-                            each.needs().size()));
+                    orders.add(new Asking(order.name(), order.customer(), each.due(), order.due() != null, (int)
+                            each.needs().stream().map(Demand::item).distinct().count()));
                 });
         return of(orders, demands, madeOf, parts, kits.get(0).catalogue(), stores);
     }

@@ -23,6 +23,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -64,13 +65,16 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
         return all;
     }
 
-    /** A kit that the rules stop may lack what a trade takes for granted, and then that trade alone is left out. */
+    /**
+     * A kit that the rules stop may lack what a trade takes for granted, and then that trade alone is left out; any other
+     * mistake of a trade is one of the program, and told as such.
+     */
     private static Outcome<List<TradeResult>> work(Trade trade, KitInWork kit, boolean stopped) {
         try {
             return trade.work(List.of(kit), trade.forKit());
-        } catch (RuntimeException broken) {
+        } catch (NoSuchElementException | IllegalStateException lacking) {
             if (!stopped) {
-                throw broken;
+                throw lacking;
             }
             return Outcome.faulty(Fault.of(
                     trade.name(),

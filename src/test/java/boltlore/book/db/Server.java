@@ -111,6 +111,24 @@ public final class Server {
         return "jdbc:postgresql://127.0.0.1:" + port + "/" + name + "?user=boltlore";
     }
 
+    /** Says something to a database that {@link #database} has made, as its owner may. */
+    public void say(String url, String statement) {
+        String name = url.replaceFirst("^.*/(book\\d+)\\?.*$", "$1");
+        run(
+                "psql",
+                "-h",
+                "127.0.0.1",
+                "-p",
+                Integer.toString(port),
+                "-U",
+                "boltlore",
+                "-v",
+                "ON_ERROR_STOP=1",
+                "-qc",
+                statement,
+                name);
+    }
+
     private void run(String program, String... words) {
         List<String> command = new ArrayList<>();
         if (isRoot()) {

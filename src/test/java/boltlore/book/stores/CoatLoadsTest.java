@@ -8,8 +8,10 @@ import boltlore.book.OrderHappening;
 import boltlore.book.OrderState;
 import boltlore.book.ShopHappening.Coat;
 import boltlore.book.ShopHappening.Coating;
+import boltlore.book.StockHappening;
 import boltlore.book.db.Book;
 import boltlore.book.db.Place;
+import boltlore.book.orders.Bench;
 import boltlore.book.stores.StoresDesk.Arrival;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.CoatedWhere;
@@ -47,6 +49,8 @@ class CoatLoadsTest {
             .part(PartSketch.made("BR-1").coat("chassis", "0.05").bin("C-01-01-A-01"))
             .draw();
 
+    private static final Bench BENCH = Bench.of(CATALOGUE, Path.of("."));
+
     @TempDir
     private Path folder;
 
@@ -83,9 +87,9 @@ class CoatLoadsTest {
     }
 
     private void made(int pieces) {
-        Arrival arrival = new Arrival("BR-1", "", BigDecimal.valueOf(pieces), "", "", List.of(), "", false);
-        assertThat(new StoresDesk(book, LOU, CATALOGUE)
-                        .receive(List.of(arrival), "")
+        Arrival arrival = new Arrival("BR-1", "", BigDecimal.valueOf(pieces), "", "", List.of(), "", true);
+        assertThat(new StoresDesk(book, LOU, BENCH)
+                        .receive(List.of(arrival), "for the shelf")
                         .faults())
                 .isEmpty();
     }
@@ -135,8 +139,36 @@ class CoatLoadsTest {
 
         move(Coat.HUNG, "1", "made this morning", 2);
         move(Coat.COATED, "", "", 2);
-        new StoresDesk(book, LOU, CATALOGUE).scrap(new Held("BR-1", "", "", "", ""), BigDecimal.ONE, "bent");
+        book.write(LOU, writing -> {
+            writing.add(
+                    new StockHappening.Scrapped(new Held("BR-1", "", "", "", "C-01-01-A-01"), BigDecimal.ONE), "bent");
+            return Outcome.sound(true);
+        });
         assertThat(told(move(Coat.ACCEPTED, "", "", 2))).contains("no bare BR-1 in the stores");
+    }
+
+    @Test
+    @DisplayName(
+            "what hangs in a load is neither scrapped, moved, counted away nor taken back in the stores; what lies free is")
+    void inLoad() {
+        made(2);
+        move(Coat.HUNG, "L-7", "", 1);
+        StoresDesk stores = new StoresDesk(book, LOU, BENCH);
+        Held bare = new Held("BR-1", "", "", "", "C-01-01-A-01");
+        BigDecimal both = BigDecimal.valueOf(2);
+        assertThat(told(stores.scrap(bare, both, "bent"))).contains("BL-1/BR-1/1 is hung in load L-7");
+        assertThat(told(stores.move(bare, both, "C-09"))).contains("in load L-7");
+        assertThat(told(stores.count(bare, BigDecimal.ZERO, "seen"))).contains("in load L-7");
+        long receipt = book.read(
+                        reading -> StoresDesk.receipts(reading, "BR-1", LOU.at().minusSeconds(1)))
+                .get(0)
+                .number();
+        assertThat(told(stores.unreceive(receipt, "not ours"))).contains("in load L-7");
+        assertThat(lying("")).isEqualByComparingTo("2");
+        assertThat(stores.scrap(bare, BigDecimal.ONE, "bent").faults()).isEmpty();
+        assertThat(told(stores.scrap(bare, BigDecimal.ONE, "bent"))).contains("1 wanted where 0 may be taken");
+        move(Coat.WAITING, "", "", 1);
+        assertThat(stores.scrap(bare, BigDecimal.ONE, "bent").faults()).isEmpty();
     }
 
     @Test
@@ -147,6 +179,7 @@ class CoatLoadsTest {
                 .contains("2 powders: PB-BLACK (BL-1/BR-1/1, BL-1/BR-1/3); PB-GREY (BL-1/BR-1/4)");
         assertThat(move(Coat.HUNG, "1", "", 1, 3).faults()).isEmpty();
         assertThat(told(move(Coat.HUNG, "1", "", 4))).contains("load '1'").contains("2 powders");
+        assertThat(told(move(Coat.HUNG, "3", "", 2, 4))).contains("--finish black, --finish grey.");
         assertThat(move(Coat.HUNG, "2", "", 4).faults()).isEmpty();
         move(Coat.COATED, "", "", 4);
         assertThat(move(Coat.HUNG, "2", "", 2).faults()).isEmpty();
@@ -156,7 +189,10 @@ class CoatLoadsTest {
     @DisplayName("of a whole order those in one finish hang by its name")
     void byFinish() {
         made(6);
-        assertThat(told(desk().move(List.of(ORDER), Coat.HUNG, "1", ""))).contains("who puts that finish on");
+        assertThat(told(desk().move(List.of(ORDER), Coat.HUNG, "1", "")))
+                .contains(
+                        "who puts that finish on",
+                        "The others hang by their finish: --finish black, --finish black-thick, --finish grey.");
         assertThat(desk().move(List.of(ORDER), "black", Coat.HUNG, "1", "").faults())
                 .isEmpty();
         assertThat(List.of(state(1), state(2), state(3))).containsExactly(Coat.HUNG, Coat.HUNG, Coat.WAITING);

@@ -10,6 +10,7 @@ import boltlore.book.db.Book;
 import boltlore.book.db.Place;
 import boltlore.book.db.Shop.Piece;
 import boltlore.book.db.Written;
+import boltlore.book.orders.Bench;
 import boltlore.book.stores.FilmDesk.Film;
 import boltlore.book.stores.FilmDesk.Kept;
 import boltlore.book.stores.StoresDesk.Arrival;
@@ -66,7 +67,8 @@ class FilmDeskTest {
         }));
         CoatDesk desk = new CoatDesk(book, LOU, CATALOGUE);
         sound(desk.queue(List.of(KIT)));
-        sound(new StoresDesk(book, LOU, CATALOGUE).receive(List.of(made("BR-1", 2), made("BR-9", 1)), ""));
+        sound(new StoresDesk(book, LOU, Bench.of(CATALOGUE, Path.of(".")))
+                .receive(List.of(made("BR-1", 2), made("BR-9", 1)), "for the shelf"));
         sound(desk.move(List.of(ORDER), "black", Coat.HUNG, "1", ""));
         sound(desk.move(List.of(ORDER), "black", Coat.COATED, "", ""));
     }
@@ -77,7 +79,7 @@ class FilmDeskTest {
     }
 
     private static Arrival made(String part, int pieces) {
-        return new Arrival(part, "", BigDecimal.valueOf(pieces), "", "", List.of(), "", false);
+        return new Arrival(part, "", BigDecimal.valueOf(pieces), "", "", List.of(), "", true);
     }
 
     private static <T> T sound(Outcome<T> outcome) {

@@ -17,6 +17,7 @@ import boltlore.book.db.Server;
 import boltlore.book.db.Stock;
 import boltlore.book.db.Tables;
 import boltlore.book.db.Written;
+import boltlore.book.orders.Bench;
 import boltlore.book.stores.StoresDesk.Arrival;
 import boltlore.catalogue.Catalogue;
 import boltlore.faults.Fault;
@@ -27,6 +28,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -53,6 +55,8 @@ class StoresInBookTest {
         IN_FILE,
         ON_SERVER
     }
+
+    private static final Bench BENCH = Bench.of(CATALOGUE, Path.of("."));
 
     @TempDir
     private Path folder;
@@ -96,7 +100,7 @@ class StoresInBookTest {
     }
 
     private static StoresDesk stores(Book book) {
-        return new StoresDesk(book, by("Kim"), CATALOGUE);
+        return new StoresDesk(book, by("Kim"), BENCH);
     }
 
     private static PickDesk picking(Book book) {
@@ -108,7 +112,11 @@ class StoresInBookTest {
     }
 
     private static void there(Book book, Arrival... arrivals) {
-        sound(stores(book).receive(List.of(arrivals), ""));
+        List<Arrival> asked = Arrays.stream(arrivals)
+                .map(each -> new Arrival(
+                        each.part(), "", each.quantity(), each.purchase(), each.lot(), each.serials(), "", true))
+                .toList();
+        sound(stores(book).receive(asked, "for the shelf"));
     }
 
     private static BigDecimal lying(Book book, String part) {

@@ -3,7 +3,12 @@ package boltlore.book.stores;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.book.By;
+import boltlore.book.Frozen;
 import boltlore.book.Held;
+import boltlore.book.KitLine;
+import boltlore.book.KitLines;
+import boltlore.book.KitNeed;
+import boltlore.book.Offer;
 import boltlore.book.OrderHappening;
 import boltlore.book.OrderState;
 import boltlore.book.ShopHappening.Coat;
@@ -11,6 +16,8 @@ import boltlore.book.ShopHappening.Coating;
 import boltlore.book.db.Book;
 import boltlore.book.db.Place;
 import boltlore.book.db.Stock;
+import boltlore.book.db.Writing;
+import boltlore.book.orders.Bench;
 import boltlore.book.orders.DraftDesk;
 import boltlore.book.orders.OrderDesk;
 import boltlore.book.stores.StoresDesk.Arrival;
@@ -45,6 +52,8 @@ class StoresRefuseTest {
     private static final String ORDER = KIT.order().name();
     private static final By KIM = new By(Instant.parse("2026-11-30T08:00:00Z"), TODAY, "stores", "Kim");
 
+    private static final Bench BENCH = Bench.of(SampleStores.CATALOGUE, Path.of("."));
+
     @TempDir
     private Path folder;
 
@@ -69,7 +78,7 @@ class StoresRefuseTest {
     }
 
     private StoresDesk stores() {
-        return new StoresDesk(book, KIM, SampleStores.CATALOGUE);
+        return new StoresDesk(book, KIM, BENCH);
     }
 
     private PickDesk picking() {
@@ -78,8 +87,8 @@ class StoresRefuseTest {
 
     private Outcome<?> in(String part, String quantity, String lot, String bin, String... serials) {
         return stores().receive(
-                        List.of(new Arrival(part, "", new BigDecimal(quantity), "", lot, List.of(serials), bin, false)),
-                        "");
+                        List.of(new Arrival(part, "", new BigDecimal(quantity), "", lot, List.of(serials), bin, true)),
+                        "for the shelf");
     }
 
     private BigDecimal lying(String part) {
@@ -197,6 +206,51 @@ class StoresRefuseTest {
         assertThat(lying("BR-1")).isEqualByComparingTo("2");
         sound(desk.move(List.of(first), Coat.SCRAPPED, "", "bent"));
         assertThat(lying("BR-1")).isEqualByComparingTo("1");
+    }
+
+    @Test
+    @DisplayName("what was made past what is still to be made, unless that is said and why")
+    void madeTooMany() {
+        StoresDesk stores = stores();
+        sound(book.write(KIM, writing -> {
+            ordered(writing);
+            return Outcome.sound(true);
+        }));
+        assertThat(refused(stores.receive(List.of(made("BR-1", "3", false)), "")))
+                .isEqualTo("3 of BR-1 made here, of which 2 are still to be made");
+        assertThat(refused(stores.receive(List.of(made("BR-1", "1", false), made("BR-1", "2", false)), "")))
+                .isEqualTo("2 of BR-1 made here, of which 1 are still to be made");
+        assertThat(lying("BR-1")).isZero();
+        sound(stores.receive(List.of(made("BR-1", "2", false)), ""));
+        assertThat(refused(stores.receive(List.of(made("BR-1", "2", false)), "the same ones")))
+                .contains("of which 0 are still to be made");
+        assertThat(refused(stores.receive(List.of(made("BR-1", "2", true)), "")))
+                .contains("of which 0");
+        sound(stores.receive(List.of(made("BR-1", "2", true)), "for the shelf"));
+        sound(stores.receive(List.of(made("FX-M8", "20", false)), ""));
+    }
+
+    /** An order that asks for two brackets in black. */
+    private static void ordered(Writing writing) {
+        BigDecimal two = BigDecimal.valueOf(2);
+        String content = writing.keep(new byte[] {2});
+        String kit = writing.keep(KitLines.write(
+                List.of(new KitLine(1, "A", "BR-1", "A", "black", two, "each", "make", true, "", "", ""))));
+        String needs = writing.keep(KitNeed.write(List.of(new KitNeed("BR-1", "black", 10, two))));
+        writing.add(
+                new OrderHappening.Drafted("BL-9", "van", "P-9", "", TODAY.plusDays(60), new TreeMap<>(), content), "");
+        writing.add(
+                new OrderHappening.Quoted(
+                        "BL-9",
+                        1,
+                        new Offer(TODAY, TODAY.plusDays(30), "EUR", BigDecimal.ONE, BigDecimal.ONE, 30),
+                        new Frozen(content, kit, content, content, content, "", needs)),
+                "");
+        writing.add(new OrderHappening.Ordered("BL-9", 1, null), "");
+    }
+
+    private static Arrival made(String part, String quantity, boolean over) {
+        return new Arrival(part, "", new BigDecimal(quantity), "", "", List.of(), "", over);
     }
 
     @Test
