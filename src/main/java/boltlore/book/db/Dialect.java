@@ -74,7 +74,7 @@ enum Dialect {
 
         @Override
         void count(Handle handle) {
-            handle.execute("analyze");
+            handle.execute("vacuum (analyze)");
         }
     };
 
