@@ -2,12 +2,21 @@ package boltlore.book.db;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.book.ShopHappening.Coat;
+import boltlore.book.Subject;
 import boltlore.faults.Outcome;
 import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.generic.GenericType;
+import org.jdbi.v3.core.statement.SqlLogger;
+import org.jdbi.v3.core.statement.StatementContext;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -70,6 +79,63 @@ class ScaleTest {
             new Questions(scale, book).measured();
         }
         assertThat(readInNoOrder(place)).isEqualTo(filled).containsKey("journal");
+    }
+
+    @Test
+    void what_is_asked_of_each_order_of_a_list_is_found_by_an_index() {
+        try (Book book = ((Outcome.Sound<Book>) Book.openOrBegin(place(BookTest.Kept.IN_FILE))).value()) {
+            assertThat(plans(book, reading -> reading.journal().of(new Subject("order", "SC-1")))
+                            + plans(book, reading -> reading.orders().find("SC-1"))
+                            + plans(book, reading -> reading.orders().quotations("SC-1"))
+                            + plans(book, reading -> reading.orders().choices("SC-1"))
+                            + plans(book, reading -> reading.shop().pieces(List.of(), "SC-1"))
+                            + plans(book, reading -> reading.shop().records("SC-1"))
+                            + plans(book, reading -> reading.stock().issuedTo("SC-1"))
+                            + plans(book, reading -> reading.needs().of("SC-1"))
+                            + plans(book, reading -> reading.asBuilt().parts("SC-1")))
+                    .contains("SEARCH")
+                    .doesNotContain("SCAN");
+            assertThat(plans(book, reading -> reading.shop().pieces(List.of(), "SC-1")))
+                    .contains("coat_piece_order");
+            assertThat(plans(book, reading -> reading.shop().pieces(List.of(Coat.HUNG), "")))
+                    .contains("coat_piece_state");
+            assertThat(plans(book, reading -> reading.needs().lacking(1))).contains("SCAN");
+        }
+    }
+
+    /** How SQLite means to answer each query (its documentation, page 'EXPLAIN QUERY PLAN'). */
+    private static String plans(Book book, Function<Reading, Object> question) {
+        Outcome<String> told = book.transactionOutcome(false, handle -> {
+            List<String> asked = new ArrayList<>();
+            handle.setSqlLogger(logged(asked));
+            question.apply(new Reading(handle));
+            handle.setSqlLogger(SqlLogger.NOP_SQL_LOGGER);
+            return Outcome.sound(asked.stream()
+                    .map(sql -> sql + " " + details(handle, sql))
+                    .collect(Collectors.joining("\n", "", "\n")));
+        });
+        return ((Outcome.Sound<String>) told).value();
+    }
+
+    private static SqlLogger logged(List<String> asked) {
+        return new SqlLogger() {
+            @Override
+            public void logAfterExecution(StatementContext context) {
+                asked.add(context.getParsedSql().getSql());
+            }
+        };
+    }
+
+    private static List<String> details(Handle handle, String sql) {
+        try (var rows = handle.getConnection().createStatement().executeQuery("explain query plan " + sql)) {
+            List<String> details = new ArrayList<>();
+            while (rows.next()) {
+                details.add(rows.getString("detail"));
+            }
+            return details;
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     /** A connection tells what it has read when it is closed. */
