@@ -12,9 +12,10 @@ import java.sql.SQLException;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.BlockingDeque;
+import java.util.concurrent.LinkedBlockingDeque;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.sql.DataSource;
@@ -36,8 +37,8 @@ public final class Book implements AutoCloseable {
     private final DataSource source;
     private final Dialect dialect;
 
-    /** Of a file: a connection that waits for the next transaction, so that its pages are at hand and closing tidies up once. */
-    private final AtomicReference<@Nullable Handle> waiting = new AtomicReference<>();
+    /** Of a file: connections that wait for the next transactions, so that their pages are at hand and closing tidies up once. */
+    private final BlockingDeque<Handle> waiting = new LinkedBlockingDeque<>(Dialect.MOST_CONNECTIONS);
 
     private Book(Place place, DataSource source) {
         this.place = place;
@@ -209,17 +210,22 @@ public final class Book implements AutoCloseable {
         return handle;
     }
 
-    /** A connection that anything went wrong with is not used again. */
+    /** A connection that anything went wrong with is not used again; where it was lost, those that wait are neither. */
     private <T> Outcome<T> connected(Function<Handle, Outcome<T>> work) {
-        Handle kept = waiting.getAndSet(null);
+        Handle kept = waiting.pollFirst();
         Handle handle = kept == null ? open() : kept;
         boolean sound = false;
+        boolean answered = false;
         try {
             Outcome<T> outcome = work.apply(handle);
+            answered = true;
             sound = outcome.faults().isEmpty();
             return outcome;
         } finally {
-            if (!sound || dialect != Dialect.SQLITE || !waiting.compareAndSet(null, handle)) {
+            if (!answered) {
+                closeWaiting();
+            }
+            if (!sound || dialect != Dialect.SQLITE || !waiting.offerFirst(handle)) {
                 handle.close();
             }
         }
@@ -272,12 +278,15 @@ public final class Book implements AutoCloseable {
         }
     }
 
-    @Override
-    public void close() {
-        Handle kept = waiting.getAndSet(null);
-        if (kept != null) {
+    private void closeWaiting() {
+        for (@Nullable Handle kept = waiting.pollFirst(); kept != null; kept = waiting.pollFirst()) {
             kept.close();
         }
+    }
+
+    @Override
+    public void close() {
+        closeWaiting();
         if (source instanceof AutoCloseable pool) {
             try {
                 pool.close();

@@ -74,16 +74,17 @@ enum Dialect {
 
         @Override
         void count(Handle handle) {
-            handle.execute("analyze");
+            handle.execute("vacuum (analyze)");
         }
     };
 
     private static final int BUSY_MS = 20_000;
     private static final int REACH_MS = 5_000;
-    private static final int MOST_CONNECTIONS = 4;
+    /** That are kept for a desk's next transactions; more of them come and go with a file. */
+    static final int MOST_CONNECTIONS = 4;
 
     /** For each connection, of which a desk has a few. */
-    private static final int CACHE_KIB = 32 * 1024;
+    private static final int CACHE_KIB = 16 * 1024;
 
     private final String text;
     private final String number;

@@ -188,19 +188,18 @@ public final class Needs {
 
     /** Who has still to get that part in that finish; at most so many by name. */
     public Askers askers(String part, String finish, int most) {
-        List<String> first = handle.createQuery("select order_name from open_need where part = ? and finish = ?"
-                        + " group by order_name order by min(day), order_name limit ?")
+        int[] all = {0};
+        List<String> first = handle.createQuery("select order_name, count(*) over () as askers from open_need"
+                        + " where part = ? and finish = ? group by order_name order by min(day), order_name limit ?")
                 .bind(0, part)
                 .bind(1, finish)
                 .bind(2, most)
-                .mapTo(String.class)
+                .map((row, context) -> {
+                    all[0] = row.getInt("askers");
+                    return row.getString("order_name");
+                })
                 .list();
-        int all = handle.createQuery("select count(distinct order_name) from open_need where part = ? and finish = ?")
-                .bind(0, part)
-                .bind(1, finish)
-                .mapTo(Integer.class)
-                .one();
-        return new Askers(first, all);
+        return new Askers(first, all[0]);
     }
 
     /** What is still to be sent after kits that have been shipped: parts that were short then, and service parts. */

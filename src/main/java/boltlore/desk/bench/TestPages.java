@@ -100,7 +100,7 @@ public final class TestPages {
                             now.size(),
                             TestForm.groups(of.plan(), verdict, of.known(), call),
                             TestForm.instruments(of.plan(), of.known(), call),
-                            staff(reading),
+                            reading.persons().names(Person.STAFF),
                             kept(reading, call.path("order"))));
         });
     }
@@ -108,14 +108,6 @@ public final class TestPages {
     /** How many boxes are read, a retest counting with what it replaces. */
     private static long read(List<boltlore.trades.testing.Reading> all) {
         return all.stream().map(boltlore.trades.testing.Reading::box).distinct().count();
-    }
-
-    private static List<String> staff(Reading reading) {
-        return reading.persons().all().stream()
-                .filter(person -> person.role().equals(Person.STAFF))
-                .map(Person::name)
-                .filter(name -> !name.isEmpty())
-                .toList();
     }
 
     private static List<Kept> kept(Reading reading, String order) {

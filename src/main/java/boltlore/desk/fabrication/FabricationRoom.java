@@ -3,7 +3,6 @@ package boltlore.desk.fabrication;
 import boltlore.book.OrderState;
 import boltlore.book.ShopHappening.Coat;
 import boltlore.book.orders.KitsAtHand;
-import boltlore.book.stores.CoatDesk;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
 import boltlore.desk.frame.OrderRow;
@@ -76,7 +75,7 @@ public final class FabricationRoom implements Room {
                                                 !reading.shop()
                                                         .records(order.number())
                                                         .isEmpty())),
-                                CoatDesk.counts(reading.shop().pieces(List.of(), "")).entrySet().stream()
+                                reading.shop().counts().entrySet().stream()
                                         .map(finish -> new Finish(named(finish.getKey()), counted(finish.getValue())))
                                         .toList())));
     }
@@ -103,6 +102,6 @@ public final class FabricationRoom implements Room {
     /** An order that is owed, with how far its coating is. */
     public record Owed(OrderRow order, String coating, boolean recorded) {}
 
-    /** How many pieces of a finish stand where. */
+    /** How many pieces of a finish stand where, of those with which something is to be done. */
     public record Finish(String finish, String counts) {}
 }

@@ -25,8 +25,10 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * All open orders netted against the stores.
@@ -184,23 +186,32 @@ public record ShopPlan(
 
     /** What to make, those first that must be begun first; what to coat is apart. */
     public List<PlannedReceipt> toMake() {
+        Set<StockItem> coated = coated();
         return netting.planned().stream()
-                .filter(receipt -> part(receipt).source() == Source.MAKE && !coats(receipt))
+                .filter(receipt -> part(receipt).source() == Source.MAKE && !coated.contains(receipt.item()))
                 .toList();
     }
 
     /** What to bring to the coating shop, by the day on which it must be there. */
     public List<PlannedReceipt> toCoat() {
-        return netting.planned().stream().filter(this::coats).toList();
+        Set<StockItem> coated = coated();
+        return netting.planned().stream()
+                .filter(receipt -> coated.contains(receipt.item()))
+                .toList();
     }
 
-    private boolean coats(PlannedReceipt receipt) {
-        return isCoated(receipt.item())
-                && netting.of(receipt.item())
-                        .map(plan -> plan.data().contains())
-                        .filter(contents ->
-                                contents.size() == 1 && contents.get(0).item().equals(OrderNeeds.bare(receipt.item())))
-                        .isPresent();
+    private Set<StockItem> coated() {
+        return netting.items().stream()
+                .filter(ShopPlan::coats)
+                .map(ItemPlan::item)
+                .collect(Collectors.toSet());
+    }
+
+    /** Whether it is made by coating its own bare part. */
+    private static boolean coats(ItemPlan plan) {
+        return isCoated(plan.item())
+                && plan.data().contains().size() == 1
+                && plan.data().contains().get(0).item().equals(OrderNeeds.bare(plan.item()));
     }
 
     /** Items of which something that is ordered is needed before it is expected. */
@@ -212,7 +223,8 @@ public record ShopPlan(
 
     /** What is to be done: 'order', 'make' or 'coat'. */
     public String verb(PlannedReceipt receipt) {
-        return coats(receipt) ? "coat" : part(receipt).source() == Source.MAKE ? "make" : "order";
+        boolean coats = netting.of(receipt.item()).filter(ShopPlan::coats).isPresent();
+        return coats ? "coat" : part(receipt).source() == Source.MAKE ? "make" : "order";
     }
 
     /** Which orders a receipt is for, and how much of it stays in stock. */

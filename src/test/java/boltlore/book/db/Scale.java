@@ -2,7 +2,6 @@ package boltlore.book.db;
 
 import boltlore.book.BookBegun;
 import boltlore.book.BuiltHappening;
-import boltlore.book.By;
 import boltlore.book.Entry;
 import boltlore.book.Frozen;
 import boltlore.book.Happening;
@@ -17,7 +16,6 @@ import boltlore.book.Person;
 import boltlore.book.ShopHappening;
 import boltlore.book.Stamp;
 import boltlore.book.StockHappening;
-import boltlore.book.Subject;
 import boltlore.faults.Outcome;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -26,15 +24,12 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.Consumer;
-import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import org.jdbi.v3.core.Handle;
 
@@ -49,19 +44,19 @@ public final class Scale {
     private static final int AT_ONCE = 20_000;
     private static final int DESKS = 20;
     private static final int ENTRIES = 100;
-    private static final int TRIES = 30;
     private static final int PIECES = 20;
     private static final int FINISHES = 12;
-    private static final int MOST = 200;
-    private static final LocalDate FIRST = LocalDate.of(2016, 1, 4);
+    static final LocalDate FIRST = LocalDate.of(2016, 1, 4);
 
-    private final int orders;
-    private final int parts;
+    final int orders;
+    final int parts;
     private final int entries;
-    private final Random random;
-    private final List<Entry> waiting = new ArrayList<>();
+    final Random random;
+    private final List<Added> waiting = new ArrayList<>();
     private long last;
     private String chain = Entry.NO_CHAIN;
+
+    private record Added(Entry entry, Happening happening) {}
 
     Scale(int orders, int parts, int entries, long seed) {
         this.orders = orders;
@@ -84,8 +79,11 @@ public final class Scale {
             }
             System.out.printf(
                     Locale.ROOT, "filled in %d s, seed %s%n", (System.nanoTime() - begun) / 1_000_000_000, words[4]);
-            scale.measure(book)
-                    .forEach((question, ms) -> System.out.printf(Locale.ROOT, "%-44s %8.1f ms%n", question, ms));
+            System.out.printf("%-44s %12s %12s%n", "question", "middle, ms", "least, ms");
+            new Questions(scale, book)
+                    .measured()
+                    .forEach((question, took) -> System.out.printf(
+                            Locale.ROOT, "%-44s %12.1f %12.1f%n", question, took.middleMs(), took.leastMs()));
             Runtime runtime = Runtime.getRuntime();
             System.out.printf(Locale.ROOT, "heap, at most%n  %d MB%n", runtime.maxMemory() / 1_000_000);
             if (place instanceof Place.OnServer) {
@@ -111,8 +109,16 @@ public final class Scale {
         TableCopy.copy(aside, book);
     }
 
-    /** Fills an empty book, some thousand entries at a time. */
+    /** Fills an empty book, some thousand entries at a time; its indexes are made when all is there. */
     void fill(Book book) {
+        List<String> indexes = new ArrayList<>();
+        inTransaction(book, handle -> indexes.addAll(TableCopy.withoutIndexes(handle, TableCopy.tables())));
+        entries(book);
+        inTransaction(book, handle -> indexes.forEach(handle::execute));
+        book.count();
+    }
+
+    private void entries(Book book) {
         List<byte[]> kits = IntStream.range(0, Math.max(1, orders / ORDERS_A_KIT))
                 .mapToObj(kit -> kit())
                 .toList();
@@ -141,7 +147,6 @@ public final class Scale {
                 flush(handle);
             });
         }
-        book.count();
     }
 
     private static void inTransaction(Book book, Consumer<Handle> work) {
@@ -151,7 +156,7 @@ public final class Scale {
         });
     }
 
-    private byte[] kit() {
+    byte[] kit() {
         List<KitLine> lines = new ArrayList<>();
         for (int i = 0; i < LINES_A_KIT; i++) {
             int part = random.nextInt(parts);
@@ -176,11 +181,11 @@ public final class Scale {
         return "SC-" + number;
     }
 
-    private static String revision(int part) {
+    static String revision(int part) {
         return String.valueOf((char) ('A' + part % 4));
     }
 
-    private static String name(int order) {
+    static String name(int order) {
         return "SC-ORDER-" + order;
     }
 
@@ -261,7 +266,7 @@ public final class Scale {
         }
     }
 
-    private static byte[] needs(byte[] kit) {
+    static byte[] needs(byte[] kit) {
         Map<String, KitNeed> needs = new TreeMap<>();
         KitLines.read("", kit)
                 .forEach(line -> needs.merge(
@@ -277,7 +282,7 @@ public final class Scale {
         Entry entry = Entry.following(last, chain, stamp, happening, "");
         last = entry.number();
         chain = entry.chain();
-        waiting.add(entry);
+        waiting.add(new Added(entry, happening));
         if (waiting.size() >= 1000) {
             flush(handle);
         }
@@ -286,100 +291,9 @@ public final class Scale {
     /** Entries first, as sums read them. */
     private void flush(Handle handle) {
         if (!waiting.isEmpty()) {
-            new Journal(handle).insert(waiting.stream());
-            waiting.forEach(entry -> Sums.take(handle, entry));
+            new Journal(handle).insert(waiting.stream().map(Added::entry));
+            waiting.forEach(added -> Sums.take(handle, added.entry(), added.happening()));
             waiting.clear();
         }
-    }
-
-    /** Milliseconds that each question takes, the middle of some tries. */
-    Map<String, Double> measure(Book book) {
-        Map<String, Double> measured = new LinkedHashMap<>();
-        List<OrderState> open = OrderState.ALL.stream()
-                .filter(state -> state.open() || state.owed())
-                .toList();
-        measured.put(
-                "list of open orders, 200",
-                middle(i -> book.read(reading -> reading.orders().in(open, 200).size())));
-        measured.put(
-                "one order with all that happened",
-                middle(i -> book.read(reading -> {
-                    String name = name(random.nextInt(orders));
-                    int entriesOf =
-                            reading.journal().of(new Subject("order", name)).size();
-                    return entriesOf
-                            + reading.orders().quotations(name).size()
-                            + reading.orders().find(name).hashCode()
-                            + reading.asBuilt().parts(name).size();
-                })));
-        measured.put(
-                "recall of a lot",
-                middle(i -> holding(book, "", "L-" + odd() + "-" + random.nextInt(orders / 500 + 1), "")));
-        measured.put(
-                "recall of a serial number", middle(i -> holding(book, "S-" + random.nextInt(orders) + "-7", "", "")));
-        measured.put("recall of a drawing", middle(i -> holding(book, "", "", "D-" + 3 * random.nextInt(parts / 3))));
-        measured.put("recall of a part in a revision", middle(i -> {
-            int part = random.nextInt(parts);
-            return book.read(reading -> reading.asBuilt()
-                    .holding(new AsBuilt.Asked(part(part), revision(part), "", "", "", "", ""))
-                    .size());
-        }));
-        measured.put(
-                "all of a chassis number",
-                middle(i -> book.read(reading -> reading.asBuilt()
-                        .ofChassis("CH " + random.nextInt(orders))
-                        .size())));
-        measured.put(
-                "what all open orders lack, 200",
-                middle(i -> book.read(reading -> reading.needs().lacking(MOST).size())));
-        measured.put(
-                "who asks for a part",
-                middle(i -> book.read(reading ->
-                        reading.needs().forWhom(part(random.nextInt(parts)), "").size())));
-        measured.put(
-                "coat queue, 200",
-                middle(i -> book.read(reading -> reading.shop()
-                        .queue(List.of(ShopHappening.Coat.WAITING), MOST)
-                        .size())));
-        measured.put(
-                "coat queue, how many stand where",
-                middle(i -> book.read(reading -> reading.shop().counts().size())));
-        measured.put("confirming an order", middle(i -> confirm(book, i)));
-        return measured;
-    }
-
-    private int odd() {
-        return 1 + 2 * random.nextInt(parts / 2);
-    }
-
-    private static int holding(Book book, String serial, String lot, String drawing) {
-        return book.read(reading -> reading.asBuilt()
-                .holding(new AsBuilt.Asked("", "", drawing, "", serial, lot, ""))
-                .size());
-    }
-
-    /** As the desk does it: read, judge, add. */
-    private int confirm(Book book, int i) {
-        By by = new By(Instant.EPOCH.plusSeconds(last), FIRST, "desk", "Person number 1");
-        Outcome<Written<Integer>> written = book.write(by, writing -> {
-            String name = name(orders - 1 - i);
-            int version = writing.orders().find(name).orElseThrow().version();
-            writing.add(new OrderHappening.Ordered(name, version, FIRST), "");
-            return Outcome.sound(writing.orders().find(name).orElseThrow().confirmed());
-        });
-        return written.faults().size();
-    }
-
-    private static double middle(IntUnaryOperator question) {
-        int answers = question.applyAsInt(TRIES);
-        double[] took = new double[TRIES];
-        for (int i = 0; i < TRIES; i++) {
-            long begun = System.nanoTime();
-            answers += question.applyAsInt(i);
-            took[i] = (System.nanoTime() - begun) / 1e6;
-        }
-        Arrays.sort(took);
-        // What nobody looks at need not be worked out.
-        return answers == Integer.MIN_VALUE ? 0 : took[TRIES / 2];
     }
 }

@@ -2,10 +2,21 @@ package boltlore.book.db;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.book.ShopHappening.Coat;
+import boltlore.book.Subject;
 import boltlore.faults.Outcome;
 import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.generic.GenericType;
+import org.jdbi.v3.core.statement.SqlLogger;
+import org.jdbi.v3.core.statement.StatementContext;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,6 +33,8 @@ class ScaleTest {
     private static final double LITTLE_MS = 60;
 
     private static final int STEEPEST = 3;
+    private static final List<String> GREAT =
+            List.of("journal", "built_part", "open_need", "quotation", "order_choice");
 
     @TempDir
     private Path folder;
@@ -31,23 +44,112 @@ class ScaleTest {
     @ParameterizedTest
     @EnumSource
     void questions_stay_quick_while_the_book_grows_fivefold(BookTest.Kept kept) {
-        Map<String, Double> small = measured(kept, 200, 4_000);
-        Map<String, Double> large = measured(kept, 1_000, 20_000);
-        large.forEach((question, ms) -> {
-            assertThat(ms).as(question).isLessThan(question.startsWith("confirming") ? MOST_TO_CONFIRM_MS : MOST_MS);
-            assertThat(ms).as(question).isLessThan(Math.max(LITTLE_MS, STEEPEST * small.get(question)));
+        Map<String, Questions.Took> small = measured(kept, 200, 4_000);
+        Map<String, Questions.Took> large = measured(kept, 1_000, 20_000);
+        large.forEach((question, took) -> {
+            double ms = took.middleMs();
+            assertThat(ms).as(question).isLessThan(question.contains("confirming") ? MOST_TO_CONFIRM_MS : MOST_MS);
+            assertThat(ms)
+                    .as(question)
+                    .isLessThan(
+                            Math.max(LITTLE_MS, STEEPEST * small.get(question).middleMs()));
         });
     }
 
-    private Map<String, Double> measured(BookTest.Kept kept, int orders, int entries) {
-        Place place = kept == BookTest.Kept.IN_FILE
-                ? new Place.InFile(folder.resolve("book" + ++books + ".db"))
-                : new Place.OnServer(Server.running().database());
+    private Map<String, Questions.Took> measured(BookTest.Kept kept, int orders, int entries) {
+        Place place = place(kept);
         Scale scale = new Scale(orders, 400, entries, SEED);
         try (Book book = ((Outcome.Sound<Book>) Book.openOrBegin(place)).value()) {
             scale.fill(book);
             assertThat(Tables.remade(book, false)).isEqualTo(Outcome.sound(List.of()));
-            return scale.measure(book);
+            return new Questions(scale, book).measured();
+        }
+    }
+
+    /** By the server's own count of rows that it read in no order (PostgreSQL's manual, view pg_stat_user_tables). */
+    @Test
+    void no_question_reads_a_great_table_from_end_to_end() {
+        Place place = place(BookTest.Kept.ON_SERVER);
+        Scale scale = new Scale(500, 400, 10_000, SEED);
+        try (Book book = ((Outcome.Sound<Book>) Book.openOrBegin(place)).value()) {
+            scale.fill(book);
+        }
+        Map<String, Long> filled = readInNoOrder(place);
+        try (Book book = ((Outcome.Sound<Book>) Book.openOrBegin(place)).value()) {
+            new Questions(scale, book).measured();
+        }
+        assertThat(readInNoOrder(place)).isEqualTo(filled).containsKey("journal");
+    }
+
+    @Test
+    void what_is_asked_of_each_order_of_a_list_is_found_by_an_index() {
+        try (Book book = ((Outcome.Sound<Book>) Book.openOrBegin(place(BookTest.Kept.IN_FILE))).value()) {
+            assertThat(plans(book, reading -> reading.journal().of(new Subject("order", "SC-1")))
+                            + plans(book, reading -> reading.orders().find("SC-1"))
+                            + plans(book, reading -> reading.orders().quotations("SC-1"))
+                            + plans(book, reading -> reading.orders().choices("SC-1"))
+                            + plans(book, reading -> reading.shop().pieces(List.of(), "SC-1"))
+                            + plans(book, reading -> reading.shop().records("SC-1"))
+                            + plans(book, reading -> reading.stock().issuedTo("SC-1"))
+                            + plans(book, reading -> reading.needs().of("SC-1"))
+                            + plans(book, reading -> reading.asBuilt().parts("SC-1")))
+                    .contains("SEARCH")
+                    .doesNotContain("SCAN");
+            assertThat(plans(book, reading -> reading.shop().pieces(List.of(), "SC-1")))
+                    .contains("coat_piece_order");
+            assertThat(plans(book, reading -> reading.shop().pieces(List.of(Coat.HUNG), "")))
+                    .contains("coat_piece_state");
+            assertThat(plans(book, reading -> reading.needs().lacking(1))).contains("SCAN");
+        }
+    }
+
+    /** How SQLite means to answer each query (its documentation, page 'EXPLAIN QUERY PLAN'). */
+    private static String plans(Book book, Function<Reading, Object> question) {
+        Outcome<String> told = book.transactionOutcome(false, handle -> {
+            List<String> asked = new ArrayList<>();
+            handle.setSqlLogger(logged(asked));
+            question.apply(new Reading(handle));
+            handle.setSqlLogger(SqlLogger.NOP_SQL_LOGGER);
+            return Outcome.sound(asked.stream()
+                    .map(sql -> sql + " " + details(handle, sql))
+                    .collect(Collectors.joining("\n", "", "\n")));
+        });
+        return ((Outcome.Sound<String>) told).value();
+    }
+
+    private static SqlLogger logged(List<String> asked) {
+        return new SqlLogger() {
+            @Override
+            public void logAfterExecution(StatementContext context) {
+                asked.add(context.getParsedSql().getSql());
+            }
+        };
+    }
+
+    private static List<String> details(Handle handle, String sql) {
+        try (var rows = handle.getConnection().createStatement().executeQuery("explain query plan " + sql)) {
+            List<String> details = new ArrayList<>();
+            while (rows.next()) {
+                details.add(rows.getString("detail"));
+            }
+            return details;
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** A connection tells what it has read when it is closed. */
+    private static Map<String, Long> readInNoOrder(Place place) {
+        try (Book book = ((Outcome.Sound<Book>) Book.openOrBegin(place)).value()) {
+            return ((Outcome.Sound<Map<String, Long>>) book.transactionOutcome(
+                            false,
+                            handle -> Outcome.sound(handle.createQuery("select relname, seq_tup_read from"
+                                            + " pg_stat_user_tables where relname in (<great>)")
+                                    .bindList("great", GREAT)
+                                    .setMapKeyColumn("relname")
+                                    .setMapValueColumn("seq_tup_read")
+                                    .collectInto(new GenericType<Map<String, Long>>() {}))))
+                    .value();
         }
     }
 
@@ -66,10 +168,30 @@ class ScaleTest {
 
     @ParameterizedTest
     @EnumSource
-    void desks_that_write_at_once_lose_nothing(BookTest.Kept kept) {
-        Place place = kept == BookTest.Kept.IN_FILE
-                ? new Place.InFile(folder.resolve("desks.db"))
+    void a_filled_book_has_the_indexes_of_a_new_one(BookTest.Kept kept) {
+        try (Book fresh = ((Outcome.Sound<Book>) Book.openOrBegin(place(kept))).value();
+                Book filled = ((Outcome.Sound<Book>) Book.openOrBegin(place(kept))).value()) {
+            new Scale(50, 20, 400, SEED).fill(filled);
+            assertThat(indexes(filled)).isNotEmpty().isEqualTo(indexes(fresh));
+        }
+    }
+
+    private Place place(BookTest.Kept kept) {
+        return kept == BookTest.Kept.IN_FILE
+                ? new Place.InFile(folder.resolve("book" + ++books + ".db"))
                 : new Place.OnServer(Server.running().database());
+    }
+
+    private static Set<String> indexes(Book book) {
+        return Set.copyOf(((Outcome.Sound<List<String>>) book.transactionOutcome(
+                        true, handle -> Outcome.sound(TableCopy.withoutIndexes(handle, TableCopy.tables()))))
+                .value());
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void desks_that_write_at_once_lose_nothing(BookTest.Kept kept) {
+        Place place = place(kept);
         try (Book book = ((Outcome.Sound<Book>) Book.openOrBegin(place)).value()) {
             new Scale(50, 20, 400, SEED).fill(book);
             Desks desks = Desks.writing(place, 10, 3);

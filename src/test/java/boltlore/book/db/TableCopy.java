@@ -20,6 +20,12 @@ final class TableCopy {
     private static final List<String> TRUTH = List.of("journal", "content", "person");
     private static final int AT_ONCE = 1 << 16;
 
+    private static final String INDEXES_OF_FILE =
+            "select name, sql from sqlite_master where type = 'index' and sql is not null and tbl_name in (<tables>)";
+    private static final String INDEXES_OF_SERVER = "select indexname, indexdef from pg_indexes"
+            + " where schemaname = current_schema() and tablename in (<tables>)"
+            + " and indexname not in (select conname from pg_constraint)";
+
     private TableCopy() {}
 
     /** Every table of a book. */
@@ -40,6 +46,28 @@ final class TableCopy {
         return List.copyOf(columns);
     }
 
+    /** Takes the indexes off those tables that no key needs; tells the commands by which they are made again. */
+    static List<String> withoutIndexes(Handle handle, List<String> tables) {
+        List<String> again = new ArrayList<>();
+        handle.createQuery(isServer(handle) ? INDEXES_OF_SERVER : INDEXES_OF_FILE)
+                .bindList("tables", tables)
+                .map((row, context) -> List.of(row.getString(1), row.getString(2)))
+                .list()
+                .forEach(index -> {
+                    handle.execute("drop index " + index.get(0));
+                    again.add(index.get(1));
+                });
+        return again;
+    }
+
+    private static boolean isServer(Handle handle) {
+        try {
+            return handle.getConnection().isWrapperFor(PGConnection.class);
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
     /** @param to a book with all tables, which are emptied first */
     static void copy(Place.InFile from, Book to) throws SQLException {
         var source = Dialect.connections(from);
@@ -48,7 +76,9 @@ final class TableCopy {
                 List<String> columns = columns(read, table);
                 to.transactionOutcome(true, write -> {
                     write.execute("delete from " + table);
+                    List<String> indexes = withoutIndexes(write, List.of(table));
                     copy(table, columns, read, write);
+                    indexes.forEach(write::execute);
                     return boltlore.faults.Outcome.sound(true);
                 });
             }
