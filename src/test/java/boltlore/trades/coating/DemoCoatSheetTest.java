@@ -72,9 +72,11 @@ class DemoCoatSheetTest {
                 .flatMap(Page::tables)
                 .filter(table -> table.name().equals("earth"))
                 .toList();
-        assertThat(earth).isNotEmpty().allSatisfy(table -> assertThat(table.rows())
-                .allSatisfy(row -> assertThat(row.cells().get(table.column("drawing")))
-                        .asString()
-                        .containsPattern("D-[A-Z]+-\\d+ [A-Z]")));
+        assertThat(earth)
+                .isNotEmpty()
+                .allSatisfy(table -> assertThat(table.rows())
+                        .allSatisfy(row -> assertThat(row.cells().get(table.column("drawing")))
+                                .asString()
+                                .containsPattern("D-[A-Z]+-\\d+ [A-Z]")));
     }
 }
