@@ -1,10 +1,12 @@
 package boltlore.trades.coating;
 
+import boltlore.catalogue.Drawing;
 import boltlore.catalogue.Feature;
 import boltlore.report.Column;
 import boltlore.report.PageBuilder;
 import boltlore.report.TableSpec;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The earth points of a batch, to be found bare and measured before anything leaves the shop. */
 final class EarthTable {
@@ -21,6 +23,7 @@ final class EarthTable {
         TableSpec<BatchRow> table = CoatWords.named(TableSpec.<BatchRow>named("earth"), 20, row -> row)
                 .text("size", "Earth points on each piece", 20, row -> CoatWords.spots(row, EarthTable::earth));
         return CoatWords.marked(table, 18, row -> row)
+                .text("drawing", "Drawing with the limit", 11, EarthTable::drawing)
                 .whole("points", "Earth points", "", row -> points(row) * (long) row.pieces())
                 .box(Column.blank("bare", "Found bare"))
                 .box(Column.blank("continuity", "Resistance").in("Ω"))
@@ -43,6 +46,11 @@ final class EarthTable {
                     rows.stream().filter(row -> points(row) > 0).toList();
             page.add(POINTS.of(earthed).about(of, number));
         }
+    }
+
+    private static @Nullable String drawing(BatchRow row) {
+        Drawing drawing = row.part().making().drawing();
+        return drawing == null ? null : drawing.shown();
     }
 
     private static boolean earth(Feature feature) {

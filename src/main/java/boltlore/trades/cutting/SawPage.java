@@ -157,6 +157,6 @@ final class SawPage {
     /** 'D-PV-142 B'; empty where the part has none. */
     static String drawing(Part part) {
         Drawing drawing = part.making().drawing();
-        return drawing == null ? "" : drawing.number() + " " + drawing.issue();
+        return drawing == null ? "" : drawing.shown();
     }
 }

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.bill.Item;
 import boltlore.demo.Demo;
 import boltlore.report.Approved;
+import boltlore.report.Page;
 import boltlore.report.Report;
+import boltlore.report.Table;
 import boltlore.report.text.TextWriter;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -61,5 +64,19 @@ class DemoCoatSheetTest {
                 .contains("PV-RFB-L | ")
                 .doesNotContain("PV-KB | ")
                 .doesNotContain("On hold");
+    }
+
+    @Test
+    void each_earth_point_stands_beside_the_drawing_that_gives_its_limit() {
+        List<Table> earth = sheet(plan("bl-1001")).pages().stream()
+                .flatMap(Page::tables)
+                .filter(table -> table.name().equals("earth"))
+                .toList();
+        assertThat(earth)
+                .isNotEmpty()
+                .allSatisfy(table -> assertThat(table.rows())
+                        .allSatisfy(row -> assertThat(row.cells().get(table.column("drawing")))
+                                .asString()
+                                .containsPattern("D-[A-Z]+-\\d+ [A-Z]")));
     }
 }
