@@ -198,23 +198,28 @@ final class OrderCommand extends BookGroup {
                                     .then(standing -> show(screen, reading, standing)))));
         }
 
+        private JsonOut.Members answer(
+                Reading reading, OrderStanding standing, List<QuotedVersion> quoted, List<Entry> entries) {
+            JsonOut.Members answer = OrderJson.standing(standing)
+                    .put("quotations", JsonOut.list(quoted, OrderJson::quotation))
+                    .put("entries", JsonOut.list(entries, OrderJson::entry));
+            if (standing.state() == OrderState.CANCELLED) {
+                answer.put("left", LeftOfOrder.of(reading, standing.name()).json());
+            }
+            if (kit && !standing.kit().isEmpty()) {
+                answer.put("lines", JsonOut.list(reading.orders().lines(standing.kit()), OrderJson::line));
+            }
+            if (findings) {
+                answer.put("findings", JsonOut.list(KeptFinding.of(reading, standing), KeptFinding::json));
+            }
+            return answer;
+        }
+
         private Outcome<Integer> show(Screen screen, Reading reading, OrderStanding standing) {
             List<QuotedVersion> quoted = reading.orders().quotations(standing.name());
             List<Entry> entries = reading.journal().of(new Subject("order", standing.name()));
             if (json()) {
-                JsonOut.Members answer = OrderJson.standing(standing)
-                        .put("quotations", JsonOut.list(quoted, OrderJson::quotation))
-                        .put("entries", JsonOut.list(entries, OrderJson::entry));
-                if (standing.state() == OrderState.CANCELLED) {
-                    answer.put("left", LeftOfOrder.of(reading, standing.name()).json());
-                }
-                if (kit && !standing.kit().isEmpty()) {
-                    answer.put("lines", JsonOut.list(reading.orders().lines(standing.kit()), OrderJson::line));
-                }
-                if (findings) {
-                    answer.put("findings", JsonOut.list(KeptFinding.of(reading, standing), KeptFinding::json));
-                }
-                screen.line(answer.written().stripTrailing());
+                screen.line(answer(reading, standing, quoted, entries).written().stripTrailing());
                 return Outcome.sound(Exit.OK);
             }
             screen.heading(line(standing) + ", " + reading.persons().shown(standing.customer()));

@@ -150,44 +150,35 @@ public record LeftOfOrder(List<Bought> bought, SortedMap<String, List<Made>> mad
     /** {@code bought} with each part by its purchase order, {@code made} with each piece by its stage. */
     public JsonOut.Members json() {
         return JsonOut.object()
-                .put(
-                        BOUGHT,
-                        JsonOut.list(
-                                bought,
-                                each -> JsonOut.object()
-                                        .put("purchase", each.purchase())
-                                        .put("supplier", each.supplier())
-                                        .put(
-                                                "parts",
-                                                JsonOut.list(
-                                                        each.parts(),
-                                                        part -> JsonOut.object()
-                                                                .put("part", part.part())
-                                                                .put("quantity", part.quantity())
-                                                                .put("toCome", part.toCome())))))
+                .put(BOUGHT, JsonOut.list(bought, LeftOfOrder::json))
                 .put(
                         "made",
                         JsonOut.list(
                                 List.copyOf(made.entrySet()),
                                 stage -> JsonOut.object()
                                         .put("stage", stage.getKey())
-                                        .put(
-                                                "pieces",
-                                                JsonOut.list(
-                                                        stage.getValue(),
-                                                        each -> JsonOut.object()
-                                                                .put(
-                                                                        "part",
-                                                                        each.piece()
-                                                                                .part())
-                                                                .put(
-                                                                        "revision",
-                                                                        each.piece()
-                                                                                .revision())
-                                                                .putIfAny(
-                                                                        "finish",
-                                                                        each.piece()
-                                                                                .finish())
-                                                                .put("quantity", each.quantity())))));
+                                        .put("pieces", JsonOut.list(stage.getValue(), LeftOfOrder::json))));
+    }
+
+    private static JsonOut.Members json(Bought each) {
+        return JsonOut.object()
+                .put("purchase", each.purchase())
+                .put("supplier", each.supplier())
+                .put(
+                        "parts",
+                        JsonOut.list(
+                                each.parts(),
+                                part -> JsonOut.object()
+                                        .put("part", part.part())
+                                        .put("quantity", part.quantity())
+                                        .put("toCome", part.toCome())));
+    }
+
+    private static JsonOut.Members json(Made each) {
+        return JsonOut.object()
+                .put("part", each.piece().part())
+                .put("revision", each.piece().revision())
+                .putIfAny("finish", each.piece().finish())
+                .put("quantity", each.quantity());
     }
 }

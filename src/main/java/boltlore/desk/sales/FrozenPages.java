@@ -52,16 +52,6 @@ public final class FrozenPages {
             value.ifPresent(chosen -> settled.add(
                     new Card.Settled(option.asks(), words.says(new Choice(option.name(), chosen)) + ".", "")));
         }
-        List<Card.Fact> facts = new ArrayList<>(List.of(
-                new Card.Fact("Customer", draft.customer()),
-                new Card.Fact("Kit", draft.order().choices().family().says().english()),
-                new Card.Fact("State", standing.state().written())));
-        if (standing.confirmed() > 0) {
-            facts.add(new Card.Fact("Confirmed", "version " + standing.confirmed()));
-        }
-        if (!standing.due().isEmpty()) {
-            facts.add(new Card.Fact("Due", standing.due()));
-        }
         List<Card.Version> versions =
                 workshop.book().read(reading -> reading.orders().quotations(standing.name())).stream()
                         .map(each -> version(each, draft))
@@ -73,13 +63,28 @@ public final class FrozenPages {
                 new Page(
                         told,
                         standing.name(),
-                        facts,
+                        facts(draft),
                         settled,
                         versions,
                         standing.state().owed(),
                         standing.state() == OrderState.CANCELLED
                                 ? workshop.book().read(reading -> LeftOfOrder.of(reading, standing.name()))
                                 : null));
+    }
+
+    private static List<Card.Fact> facts(Draft draft) {
+        OrderStanding standing = draft.standing();
+        List<Card.Fact> facts = new ArrayList<>(List.of(
+                new Card.Fact("Customer", draft.customer()),
+                new Card.Fact("Kit", draft.order().choices().family().says().english()),
+                new Card.Fact("State", standing.state().written())));
+        if (standing.confirmed() > 0) {
+            facts.add(new Card.Fact("Confirmed", "version " + standing.confirmed()));
+        }
+        if (!standing.due().isEmpty()) {
+            facts.add(new Card.Fact("Due", standing.due()));
+        }
+        return facts;
     }
 
     /** A version, and whether the draft has gone on since. */
