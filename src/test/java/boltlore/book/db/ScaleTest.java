@@ -29,6 +29,9 @@ class ScaleTest {
     private static final double MOST_MS = 200;
     private static final double MOST_TO_CONFIRM_MS = 100;
 
+    /** A new kit goes in with all its lines: 30 to 70 ms on a quiet machine, of which others that test at once take their share. */
+    private static final double MOST_TO_FREEZE_MS = 400;
+
     /** Below this a clock tells more of the machine than of the book. */
     private static final double LITTLE_MS = 60;
 
@@ -48,12 +51,20 @@ class ScaleTest {
         Map<String, Questions.Took> large = measured(kept, 1_000, 20_000);
         large.forEach((question, took) -> {
             double ms = took.middleMs();
-            assertThat(ms).as(question).isLessThan(question.contains("confirming") ? MOST_TO_CONFIRM_MS : MOST_MS);
+            assertThat(ms).as(question).isLessThan(most(question));
             assertThat(ms)
                     .as(question)
-                    .isLessThan(
-                            Math.max(LITTLE_MS, STEEPEST * small.get(question).middleMs()));
+                    .isLessThan(Math.max(
+                            question.startsWith("freezing") ? MOST_TO_FREEZE_MS : LITTLE_MS,
+                            STEEPEST * small.get(question).middleMs()));
         });
+    }
+
+    private static double most(String question) {
+        if (question.startsWith("freezing")) {
+            return MOST_TO_FREEZE_MS;
+        }
+        return question.contains("confirming") ? MOST_TO_CONFIRM_MS : MOST_MS;
     }
 
     private Map<String, Questions.Took> measured(BookTest.Kept kept, int orders, int entries) {
