@@ -162,4 +162,40 @@ class ColumnsTest {
 
         assertThat(brought.notes()).extracting(Doubt::says).noneMatch(says -> says.contains(" here and "));
     }
+
+    @Test
+    void a_row_that_says_the_same_as_another_is_asked_about() {
+        Brought brought = read("""
+                Name,Part number,Qty
+                Hub,AB-1,2
+                Rim,AB-2,4
+                Hub,AB-1,2
+                Hub,AB-1,3
+                """);
+
+        assertThat(brought.mapping().open())
+                .filteredOn(asked -> asked.contains("says the same as row"))
+                .singleElement()
+                .asString()
+                .startsWith("list!A4: the row says the same as row 2");
+    }
+
+    @Test
+    void rows_of_one_part_for_the_same_orders_are_one_line_with_their_sum() {
+        Brought brought = read("""
+                Name,Part number,Qty,Note
+                Hub,AB-1,2,
+                Rim,AB-2,4,left
+                Hub,AB-1,3,
+                Rim,AB-2,4,right
+                """);
+
+        String kit = brought.files().get("families/list/kit/all.json").replaceAll("\\s+", " ");
+        assertThat(kit)
+                .contains("\"part\": \"AB-1\", \"quantity\": \"5\"")
+                .contains("\"quantity\": \"4\", \"note\": \"left\"", "\"quantity\": \"4\", \"note\": \"right\"");
+        assertThat(brought.notes())
+                .extracting(Doubt::toString)
+                .anyMatch(note -> note.contains("list!C4") && note.contains("the two counts are added"));
+    }
 }
