@@ -127,7 +127,7 @@ public record Brought(String file, Mapping mapping, List<TableRead> tables, List
     }
 
     static boolean isVital(Column column) {
-        return List.of(Role.NAME, Role.QUANTITY, Role.VALUE).contains(column.role());
+        return List.of(Role.NAME, Role.QUANTITY, Role.VALUE, Role.COST).contains(column.role());
     }
 
     /** Tables that are brought in. */

@@ -2,6 +2,7 @@ package boltlore.bring;
 
 import java.util.List;
 import java.util.SortedMap;
+import java.util.stream.Stream;
 
 /** What columns are by the words of their headings, as far as their values do not belie it. */
 final class HeadingRoles {
@@ -66,6 +67,9 @@ final class HeadingRoles {
                 ? profile.isLinks() ? "its values are links" : "its heading is no known word"
                 : meaning.whole() ? "its heading says so" : "its heading holds a word for it";
         columns.put(at, new Column(at, heading, role, "", "", meaning != null, because));
+        if (known.isSpread(at)) {
+            known.set(at, role, false, "'" + table.group(at) + "' heads a column left of it");
+        }
         boolean wordsUnderNumbers = profile.filled() > 0
                 && switch (role) {
                     // 'As needed' under 'Quantity' is a quantity that must be asked for, and no other column.
@@ -112,6 +116,8 @@ final class HeadingRoles {
                         && profile.isText()
                         && known.with(Role.QUANTITY).isEmpty();
                 known.set(at, words ? Role.QUANTITY : role, true, "its heading says 'number', and so do its values");
+            } else if (isOwnNumber(at, profile)) {
+                known.set(at, Role.PART_NUMBER, false, "its values are numbers, and another column names the parts");
             } else if (known.role(at) == Role.ORDER_CODE && profile.isDesignators()) {
                 known.set(at, Role.REFERENCE, true, "its values are places on a board");
             } else if (known.role(at) == Role.REFERENCE && profile.isRepeated()) {
@@ -123,5 +129,27 @@ final class HeadingRoles {
                 known.set(at, Role.NAME, true, "its values are names and no numbers");
             }
         }
+    }
+
+    /**
+     * Whether a column headed 'Part' or 'Reference' holds the numbers of parts: its values are codes or all different
+     * numbers, other columns name the parts, and none beside it numbers them or says who sells by that code.
+     */
+    private boolean isOwnNumber(int at, Profile profile) {
+        Role role = known.role(at);
+        boolean codes = profile.isCodes() || (profile.isNumeric() && profile.distinct() == profile.filled());
+        boolean named = Stream.of(Role.NAME, Role.DESCRIPTION)
+                .flatMap(each -> known.with(each).stream())
+                .anyMatch(other -> other != at
+                        && known.profile(other).isText()
+                        && !known.profile(other).isCodes());
+        boolean reference = role == Role.ORDER_CODE
+                && Words.isJust(Words.Saying.REFERENCE, table.heading(at))
+                && !profile.isDesignators()
+                && known.with(Role.SUPPLIER).isEmpty();
+        return codes
+                && named
+                && (role == Role.NAME || reference)
+                && known.with(Role.PART_NUMBER).isEmpty();
     }
 }

@@ -198,4 +198,85 @@ class ColumnsTest {
                 .extracting(Doubt::toString)
                 .anyMatch(note -> note.contains("list!C4") && note.contains("the two counts are added"));
     }
+
+    private static List<String> roles(Brought brought) {
+        return brought.tables().get(0).columns().stream()
+                .map(column -> column.role().code())
+                .toList();
+    }
+
+    @Test
+    void part_beside_name_holds_the_numbers_of_the_parts_and_that_is_told() {
+        Brought codes = read("""
+                Part,Name,Qty
+                AB-1,Hub,2
+                AB-2,Rim,4
+                AB-7,Bolt M8,8
+                """);
+        Brought numbers = read("""
+                Part,Description,Qty
+                1001,Hub,2
+                1017,Rim,4
+                1005,Bolt M8,8
+                """);
+
+        assertThat(roles(codes)).containsExactly("part-number", "name", "quantity");
+        assertThat(roles(numbers)).containsExactly("part-number", "name", "quantity");
+        assertThat(codes.notes()).extracting(Doubt::says).anyMatch(note -> note.contains("'Part' is taken for"));
+        assertThat(codes.files().get("parts/list.json")).contains("\"AB-7\"");
+    }
+
+    @Test
+    void part_beside_size_names_the_parts() {
+        Brought brought = read("""
+                Part,Size,Qty
+                Hub,M8,2
+                Rim,M10,4
+                Bolt,M8,8
+                """);
+
+        assertThat(roles(brought)).startsWith("name");
+    }
+
+    @Test
+    void reference_is_the_workshops_own_number_where_nobody_sells_by_it() {
+        Brought own = read("""
+                Référence;Désignation;Quantité
+                AB-1;Moyeu;2
+                AB-2;Jante;4
+                AB-7;Vis longue;8
+                """);
+        Brought sold = read("""
+                Référence;Désignation;Quantité;Fournisseur
+                AB-1;Moyeu;2;Deux Roues
+                AB-2;Jante;4;Deux Roues
+                AB-7;Vis longue;8;Visserie
+                """);
+
+        assertThat(roles(own)).startsWith("part-number", "name");
+        assertThat(roles(sold)).startsWith("order-code", "name");
+    }
+
+    @Test
+    void a_price_whose_heading_stands_over_two_columns_is_read_and_one_that_may_not_be_is_asked_about() {
+        Brought brought = read("""
+                ;;;Price;
+                Part number;Name;Qty;each;total
+                AB-1;Hub;2;3,50;7,00
+                AB-2;Rim;4;5,00;20,00
+                AB-7;Bolt;8;0,20;1,60
+                """);
+        Brought further = read("""
+                Kit;;;Price;;
+                Part number;Name;Qty;total;each;Tightened to
+                AB-1;Hub;2;7,00;3,50;20,5
+                AB-2;Rim;4;20,00;5,00;60,5
+                AB-7;Bolt;8;1,60;0,20;9,5
+                """);
+
+        assertThat(roles(brought)).containsExactly("part-number", "name", "quantity", "cost", "total");
+        assertThat(brought.mapping().missing()).doesNotContainKey("cost");
+        assertThat(further.mapping().open())
+                .anyMatch(asked -> asked.contains("'each' is taken for cost: 'Price' heads a column left of it"));
+    }
 }
