@@ -39,7 +39,17 @@ final class HeadingRoles {
 
     void take() {
         table.columns().forEach(this::byHeading);
+        table.columns().forEach(this::byHeadingAround);
         runningNumbers();
+    }
+
+    /** What the headings over a column and beside it tell. */
+    private void byHeadingAround(int at) {
+        if (known.isSpread(at)) {
+            known.set(at, known.role(at), false, "'" + table.group(at) + "' heads a column left of it");
+        } else if (isOwnNumber(at, known.profile(at))) {
+            known.set(at, Role.PART_NUMBER, false, "its values are numbers, and another column names the parts");
+        }
     }
 
     /** Numbers under a heading that only holds a word for texts, such as the name of a drawing: that is no clue. */
@@ -67,9 +77,6 @@ final class HeadingRoles {
                 ? profile.isLinks() ? "its values are links" : "its heading is no known word"
                 : meaning.whole() ? "its heading says so" : "its heading holds a word for it";
         columns.put(at, new Column(at, heading, role, "", "", meaning != null, because));
-        if (known.isSpread(at)) {
-            known.set(at, role, false, "'" + table.group(at) + "' heads a column left of it");
-        }
         boolean wordsUnderNumbers = profile.filled() > 0
                 && switch (role) {
                     // 'As needed' under 'Quantity' is a quantity that must be asked for, and no other column.
@@ -116,8 +123,6 @@ final class HeadingRoles {
                         && profile.isText()
                         && known.with(Role.QUANTITY).isEmpty();
                 known.set(at, words ? Role.QUANTITY : role, true, "its heading says 'number', and so do its values");
-            } else if (isOwnNumber(at, profile)) {
-                known.set(at, Role.PART_NUMBER, false, "its values are numbers, and another column names the parts");
             } else if (known.role(at) == Role.ORDER_CODE && profile.isDesignators()) {
                 known.set(at, Role.REFERENCE, true, "its values are places on a board");
             } else if (known.role(at) == Role.REFERENCE && profile.isRepeated()) {
