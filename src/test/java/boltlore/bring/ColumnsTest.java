@@ -279,4 +279,33 @@ class ColumnsTest {
         assertThat(further.mapping().open())
                 .anyMatch(asked -> asked.contains("'each' is taken for cost: 'Price' heads a column left of it"));
     }
+
+    @Test
+    void a_row_that_is_needed_once_more_adds_its_count_and_one_that_is_not_is_left_out() {
+        String text = """
+                Name,Part number,Qty
+                Hub,AB-1,2
+                Rim,AB-2,4
+                Hub,AB-1,2
+                """;
+
+        assertThat(hubs(text, "yes")).isEqualTo("4");
+        assertThat(hubs(text, "leave out")).isEqualTo("2");
+    }
+
+    /** How many hubs every order has after that answer. */
+    private static String hubs(String text, String answer) {
+        Brought asked = read(text);
+        Mapping.Open open = asked.mapping().questions().stream()
+                .filter(each -> each.asks().contains("says the same"))
+                .findFirst()
+                .orElseThrow();
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        Brought answered = ((Outcome.Sound<Brought>)
+                        Brought.read("list.csv", bytes, asked.mapping().answered(open, answer), "list", Known.NOTHING))
+                .value();
+        assertThat(answered.mapping().open()).noneMatch(each -> each.contains("says the same"));
+        String kit = answered.files().get("families/list/kit/all.json").replaceAll("\\s+", " ");
+        return kit.replaceFirst(".*\"AB-1\", \"quantity\": \"(\\d+)\".*", "$1");
+    }
 }
