@@ -1,10 +1,14 @@
 package boltlore.bring;
 
 import boltlore.json.JsonOut;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Small working files to begin with and to be changed: a family of three options, a part, a position, an option. */
 public final class Beginnings {
@@ -12,6 +16,12 @@ public final class Beginnings {
     private static final String STAGE = "fitting";
     private static final String SUB_SYSTEM = "parts";
     private static final String SUPPLIER = "First supplier";
+
+    /** Where the first of the options begins. */
+    private static final Pattern INDENT = Pattern.compile("\\[(\\s*)\\{");
+
+    /** A text, or what begins or ends an object or a list (RFC 8259). */
+    private static final Pattern SIGN = Pattern.compile("\"(?:[^\"\\\\]|\\\\.)*\"|[\\[\\]{}]");
 
     private Beginnings() {}
 
@@ -91,26 +101,90 @@ public final class Beginnings {
                 .written();
     }
 
-    /** A part with the position that it stands in, in files of their own. */
-    public static SortedMap<String, String> part(String number, String family, Place place) {
-        String name = number.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    /**
+     * Parts with the positions that they stand in, in two files of their own.
+     *
+     * @param parts at least one
+     * @param family that they belong to
+     * @param place what the workshop has
+     * @return texts by path, named by the first part
+     */
+    public static SortedMap<String, String> parts(List<BegunPart> parts, String family, Place place) {
+        String name = parts.get(0).number().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        List<JsonOut> all = new ArrayList<>();
+        List<JsonOut> positions = new ArrayList<>();
+        for (BegunPart part : parts) {
+            all.add(part(part, place, all.size() + 1));
+            positions.add(place.complete(position(part)));
+        }
         SortedMap<String, String> files = new TreeMap<>();
-        files.put("parts/" + name + ".json", partsFile(List.of(part(number, words(name), place, 1))));
-        files.putAll(position(name, number, family, place));
+        files.put("parts/" + name + ".json", partsFile(all));
+        files.put("families/" + family + "/kit/" + name + ".json", kitFile(positions));
         return files;
+    }
+
+    private static JsonOut.Members position(BegunPart part) {
+        JsonOut.Members json = JsonOut.object().put("part", part.number()).put("quantity", part.quantity());
+        JsonOut.Members when = JsonOut.object();
+        part.when()
+                .forEach((option, values) ->
+                        when.put(option, values.size() == 1 ? JsonOut.text(values.get(0)) : JsonOut.texts(values)));
+        return part.when().isEmpty() ? json : json.put("when", when);
     }
 
     /** A position with its only part. */
     public static SortedMap<String, String> position(String name, String part, String family, Place place) {
         SortedMap<String, String> files = new TreeMap<>();
-        JsonOut position = place.complete(JsonOut.object().put("position", name).put("part", part));
+        JsonOut position = place.complete(
+                JsonOut.object().put("position", name).put("part", part).put("quantity", "1"));
         files.put("families/" + family + "/kit/" + name + ".json", kitFile(List.of(position)));
         return files;
     }
 
-    /** An option with two answers, to be put into a family's file. */
-    public static String optionText(String name) {
-        return option(name, "yes", "no").written();
+    /**
+     * A family's text with a further option of two answers behind the others; all else stays as it is, byte for byte.
+     *
+     * @param family text of a family's file
+     * @param name of the option
+     * @return the text, or empty where it has no list of options
+     */
+    public static Optional<String> withOption(String family, String name) {
+        int end = endOfOptions(family);
+        if (end < 0) {
+            return Optional.empty();
+        }
+        String before = family.substring(0, end).stripTrailing();
+        Matcher indents = INDENT.matcher(family.substring(family.indexOf("\"options\"")));
+        String indent = before.endsWith("[") || !indents.find() ? "\n    " : indents.group(1);
+        String written = option(name, "yes", "no").written().strip().replaceAll("\\s*\n\\s*", " ");
+        return Optional.of(before
+                + (before.endsWith("[") ? "" : ",")
+                + (indent.isEmpty() ? " " : indent)
+                + written
+                + family.substring(before.length()));
+    }
+
+    /** Where the list of options ends that stands in the outermost object; below 0 where there is none. */
+    private static int endOfOptions(String json) {
+        Matcher sign = SIGN.matcher(json);
+        int depth = 0;
+        boolean inside = false;
+        String text = "";
+        while (sign.find()) {
+            char first = sign.group().charAt(0);
+            if (first == '"') {
+                text = sign.group();
+            } else if (first == '{' || first == '[') {
+                depth++;
+                inside |= depth == 2 && first == '[' && text.equals("\"options\"");
+            } else {
+                depth--;
+                if (inside && depth == 1) {
+                    return sign.start();
+                }
+            }
+        }
+        return -1;
     }
 
     private static JsonOut option(String name, String... values) {
@@ -125,8 +199,17 @@ public final class Beginnings {
         return JsonOut.object().put("part", part).put("when", JsonOut.object().put(option, value));
     }
 
+    /** Named, and for the rest a placeholder. */
     private static JsonOut part(String number, String says, Place place, int at) {
-        JsonOut.Members json = JsonOut.object().put("part", number).put("name", says);
+        BegunPart begun = BegunPart.named(number);
+        return part(
+                new BegunPart(number, says, begun.orderCode(), begun.cost(), begun.massKg(), "", "1", begun.when()),
+                place,
+                at);
+    }
+
+    private static JsonOut part(BegunPart part, Place place, int at) {
+        JsonOut.Members json = JsonOut.object().put("part", part.number()).put("name", part.name());
         if (!place.hasDefaults()) {
             json.put("revision", "A")
                     .put("unit", "each")
@@ -134,10 +217,10 @@ public final class Beginnings {
                     .putIfAny("supplier", place.supplier())
                     .put("leadDays", 14);
         }
-        return json.put("orderCode", number)
-                .put("cost", "1")
-                .put("massKg", "0.1")
-                .put("bin", place.bin(at));
+        return json.put("orderCode", part.orderCode())
+                .put("cost", part.cost())
+                .put("massKg", part.massKg())
+                .put("bin", part.bin().isEmpty() ? place.bin(at) : part.bin());
     }
 
     private static String partsFile(List<JsonOut> parts) {

@@ -96,6 +96,10 @@ public record Brought(String file, Mapping mapping, List<TableRead> tables, List
     }
 
     private static void encoding(OpenedFile opened, Mapping given, List<Doubt> notes) {
+        if (opened.isMisnamed()) {
+            String says = "its name says a workbook, but it is a text: it is read as CSV";
+            notes.add(new Doubt(opened.name(), 0, false, says, ""));
+        }
         if (!opened.encodingSure() && given.encoding().isEmpty()) {
             String says = "the text is no Unicode; it is read as " + opened.encoding()
                     + ": where letters look wrong, put another under 'encoding'";
@@ -127,7 +131,7 @@ public record Brought(String file, Mapping mapping, List<TableRead> tables, List
     }
 
     static boolean isVital(Column column) {
-        return List.of(Role.NAME, Role.QUANTITY, Role.VALUE).contains(column.role());
+        return List.of(Role.NAME, Role.QUANTITY, Role.VALUE, Role.COST).contains(column.role());
     }
 
     /** Tables that are brought in. */

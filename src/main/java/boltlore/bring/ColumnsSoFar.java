@@ -1,7 +1,10 @@
 package boltlore.bring;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
@@ -12,12 +15,36 @@ final class ColumnsSoFar {
     private final SortedMap<Integer, Profile> profiles = new TreeMap<>();
     private final SortedMap<Integer, Words.Meaning> meanings = new TreeMap<>();
     private final SortedMap<Integer, Column> columns = new TreeMap<>();
+    private final Set<Integer> spread = new HashSet<>();
 
     ColumnsSoFar(Table table, boolean decimalComma) {
         table.columns().forEach(column -> {
             profiles.put(column, new Profile(table, column, decimalComma));
             Words.heading(table.heading(column)).ifPresent(meaning -> meanings.put(column, meaning));
+            underPrice(table, column).ifPresent(meaning -> meanings.put(column, meaning));
         });
+    }
+
+    /** What a column of numbers is that stands under 'Price' and says itself only of what, or in which currency. */
+    private Optional<Words.Meaning> underPrice(Table table, int column) {
+        String group = table.group(column);
+        Words.Meaning own = meanings.get(column);
+        boolean speaks = own != null && own.whole() && own.role() != Role.UNIT && own.role() != Role.TOTAL;
+        boolean priced = Words.heading(group)
+                .filter(meaning -> meaning.whole() && meaning.role() == Role.COST)
+                .isPresent();
+        if (speaks || !priced || !profile(column).isNumeric()) {
+            return Optional.empty();
+        }
+        if (!table.isOver(column)) {
+            spread.add(column);
+        }
+        return Words.heading(group + " " + table.heading(column));
+    }
+
+    /** Whether it is only taken to stand under the heading of its group, which is written over a column left of it. */
+    boolean isSpread(int column) {
+        return spread.contains(column);
     }
 
     /** What headings mean, by column; the caller may forget what misleads. */

@@ -64,7 +64,9 @@ final class Draft {
         boolean perPack = perPack(read);
         Map<String, DraftPart> byName = new HashMap<>();
         Set<String> kinds = kinds(read);
+        Map<List<Object>, Integer> said = new HashMap<>();
         for (Entry each : read.entries()) {
+            again(read, each, said);
             Entry entry = kinds.contains(each.text(Role.PART_NUMBER)) ? each.without(Role.PART_NUMBER) : each;
             DraftPart part = parts.computeIfAbsent(key(entry), key -> new DraftPart(read, entry));
             part.seen(entry, read, doubts);
@@ -77,6 +79,18 @@ final class Draft {
                 byName.put(entry.name(), part);
                 use(read, entry, part);
             }
+        }
+    }
+
+    /** A row that says what one above it says in every cell: needed twice, or copied by mistake. */
+    private void again(TableRead read, Entry entry, Map<List<Object>, Integer> said) {
+        String quantity = entry.quantity() == null ? "" : entry.quantity().toString();
+        Integer first = said.putIfAbsent(
+                List.of(entry.section(), entry.texts(), quantity, entry.values(), entry.alternate()), entry.row());
+        if (first != null) {
+            String says = "the row says the same as row " + first
+                    + ": is it needed once more (add), or written twice by mistake (leave out)?";
+            doubt(read, entry, Role.NAME, true, says, "add");
         }
     }
 
@@ -154,11 +168,19 @@ final class Draft {
                     parent.get().contains().merge(part, amount.number(), BigDecimal::add);
                     part.standsIn();
                 } else {
-                    part.lines()
-                            .add(new DraftPart.Line(entry.row(), DraftPart.note(entry), amount.number(), use.when()));
+                    DraftPart.Line line =
+                            new DraftPart.Line(entry.row(), DraftPart.note(entry), amount.number(), use.when());
+                    part.add(line).ifPresent(first -> addedTo(read, entry, first));
                 }
             }
         }
+    }
+
+    private void addedTo(TableRead read, Entry entry, int first) {
+        String at = read.table().address(entry.row(), column(read, Role.QUANTITY));
+        String says =
+                "'" + entry.name() + "' stands in row " + first + " for the same orders: the two counts are added";
+        doubts.add(new Doubt(at, entry.row(), false, says, ""));
     }
 
     /** A quantity with the orders that it holds for. */

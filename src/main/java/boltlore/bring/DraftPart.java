@@ -137,6 +137,20 @@ final class DraftPart {
         return entry;
     }
 
+    /** Adds a line; one for the same orders with the same note takes its count instead, and the row of that is told. */
+    Optional<Integer> add(Line line) {
+        for (int i = 0; i < lines.size(); i++) {
+            Line first = lines.get(i);
+            if (first.when().equals(line.when()) && first.note().equals(line.note())) {
+                lines.set(
+                        i, new Line(first.row(), first.note(), first.quantity().add(line.quantity()), first.when()));
+                return Optional.of(first.row());
+            }
+        }
+        lines.add(line);
+        return Optional.empty();
+    }
+
     List<Line> lines() {
         return lines;
     }

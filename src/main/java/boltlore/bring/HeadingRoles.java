@@ -2,6 +2,7 @@ package boltlore.bring;
 
 import java.util.List;
 import java.util.SortedMap;
+import java.util.stream.Stream;
 
 /** What columns are by the words of their headings, as far as their values do not belie it. */
 final class HeadingRoles {
@@ -38,7 +39,17 @@ final class HeadingRoles {
 
     void take() {
         table.columns().forEach(this::byHeading);
+        table.columns().forEach(this::byHeadingAround);
         runningNumbers();
+    }
+
+    /** What the headings over a column and beside it tell. */
+    private void byHeadingAround(int at) {
+        if (known.isSpread(at)) {
+            known.set(at, known.role(at), false, "'" + table.group(at) + "' heads a column left of it");
+        } else if (isOwnNumber(at, known.profile(at))) {
+            known.set(at, Role.PART_NUMBER, false, "its values are numbers, and another column names the parts");
+        }
     }
 
     /** Numbers under a heading that only holds a word for texts, such as the name of a drawing: that is no clue. */
@@ -123,5 +134,27 @@ final class HeadingRoles {
                 known.set(at, Role.NAME, true, "its values are names and no numbers");
             }
         }
+    }
+
+    /**
+     * Whether a column headed 'Part' or 'Reference' holds the numbers of parts: its values are codes or all different
+     * numbers, other columns name the parts, and none beside it numbers them or says who sells by that code.
+     */
+    private boolean isOwnNumber(int at, Profile profile) {
+        Role role = known.role(at);
+        boolean codes = profile.isCodes() || (profile.isNumeric() && profile.distinct() == profile.filled());
+        boolean named = Stream.of(Role.NAME, Role.DESCRIPTION)
+                .flatMap(each -> known.with(each).stream())
+                .anyMatch(other -> other != at
+                        && known.profile(other).isText()
+                        && !known.profile(other).isCodes());
+        boolean reference = role == Role.ORDER_CODE
+                && Words.isJust(Words.Saying.REFERENCE, table.heading(at))
+                && !profile.isDesignators()
+                && known.with(Role.SUPPLIER).isEmpty();
+        return codes
+                && named
+                && (role == Role.NAME || reference)
+                && known.with(Role.PART_NUMBER).isEmpty();
     }
 }

@@ -215,11 +215,12 @@ final class RowReader {
 
     private void columnDoubts() {
         for (Column column : columns) {
-            boolean vital = List.of(Role.NAME, Role.QUANTITY, Role.VALUE).contains(column.role());
+            boolean vital = Brought.isVital(column);
             boolean numbers = column.role() == Role.LEFT
                     && table.lines().stream()
                             .anyMatch(line -> !line.cell(column.at()).isEmpty());
-            if (!column.sure() && (vital || numbers || column.role() == Role.NOTE)) {
+            if (!column.sure()
+                    && (vital || numbers || List.of(Role.NOTE, Role.PART_NUMBER).contains(column.role()))) {
                 String at = table.sheet().name() + '!' + Sheet.letters(column.at());
                 doubts.add(new Doubt(
                         at,

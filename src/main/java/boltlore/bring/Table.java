@@ -39,6 +39,11 @@ public record Table(
         return groups.get(column - firstColumn);
     }
 
+    /** Whether the heading of its group stands right over the column, or is merged over it. */
+    boolean isOver(int column) {
+        return sheet.shown(firstHead, column).text().equals(group(column));
+    }
+
     /** The rows below the headings that have something in its columns. */
     List<Sheet.Line> lines() {
         return sheet.rows().subMap(firstRow, true, Math.max(firstRow, lastRow), true).values().stream()

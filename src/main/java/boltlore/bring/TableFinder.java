@@ -253,6 +253,15 @@ final class TableFinder {
                         && sheet.mergedAt(row, column)
                                 .map(block -> block.lastColumn() > block.firstColumn())
                                 .orElse(false));
-        return (texts >= 2 && texts == above.size()) || (part && texts >= 1);
+        boolean price = IntStream.range(first + 1, beyond).anyMatch(column -> isPrice(row, column));
+        return (texts >= 2 && texts == above.size()) || ((part || price) && texts >= 1);
+    }
+
+    /** A word for a price right over the heading of a column. */
+    private boolean isPrice(int row, int column) {
+        return !sheet.cell(row + 1, column).isEmpty()
+                && Words.heading(cellText(row, column))
+                        .filter(meaning -> meaning.whole() && meaning.role() == Role.COST)
+                        .isPresent();
     }
 }

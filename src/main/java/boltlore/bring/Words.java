@@ -36,6 +36,8 @@ final class Words {
         WEEKS,
         ALTERNATE,
         PRIMARY,
+        /** Heads own numbers as well as those of a supplier. */
+        REFERENCE,
         /** Sold by length, mass or volume. */
         MEASURED,
         MARK,

@@ -4,6 +4,7 @@ import boltlore.catalogue.Buying;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Offer;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.Placeholder;
 import boltlore.catalogue.Source;
 import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
@@ -25,6 +26,18 @@ final class BuyingGiven {
                 .filter(part -> part.source() == Source.BUY && !boughtWhole.contains(part.number()))
                 .flatMap(part ->
                         Stream.of(missing(part), packs(part), breaks(part)).flatMap(each -> each));
+    }
+
+    /** A part that was begun is filled in. */
+    static Stream<Remark> begun(Catalogue catalogue) {
+        return catalogue.parts().values().stream()
+                .filter(part -> !Placeholder.in(part).isEmpty())
+                .map(part -> new Remark(
+                        Said.part(part),
+                        Check.PLACEHOLDER,
+                        String.join(", ", Placeholder.in(part)) + ", as 'new' writes a part",
+                        "what is true of the part",
+                        "Put it in their place"));
     }
 
     private static Stream<Remark> missing(Part part) {

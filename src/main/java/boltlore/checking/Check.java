@@ -2,6 +2,7 @@ package boltlore.checking;
 
 /** What is looked at; the written name stands before each remark. */
 public enum Check {
+    PLACEHOLDER("still holds the placeholder"),
     MASS_AGAINST_AREA("mass against coated area"),
     MASS_AGAINST_SCALE("rolled-up mass against the scale"),
     CHILD_HEAVIER("child heavier than its assembly"),

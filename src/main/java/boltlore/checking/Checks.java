@@ -18,6 +18,7 @@ public final class Checks {
     private static final List<Function<Catalogue, Stream<Remark>>> OF_PARTS = List.of(
             AssemblyMass::remarks,
             CostGiven::remarks,
+            BuyingGiven::begun,
             BuyingGiven::remarks,
             MakingGiven::remarks,
             LengthContents::remarks,

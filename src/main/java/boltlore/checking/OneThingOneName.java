@@ -5,6 +5,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Drawing;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.Placeholder;
 import boltlore.catalogue.Position;
 import boltlore.catalogue.Source;
 import boltlore.measure.PartNumber;
@@ -58,7 +59,7 @@ final class OneThingOneName {
         }
         Stream<String> offers = buying.offers().stream().map(offer -> offer.orderCode() + " of " + offer.supplier());
         return Stream.concat(Stream.of(buying.orderCode() + " of " + buying.supplier()), offers)
-                .filter(code -> !code.startsWith(" of "))
+                .filter(code -> !code.startsWith(" of ") && !Placeholder.isText(code))
                 .distinct();
     }
 

@@ -9,7 +9,9 @@ import boltlore.faults.Outcome;
 import boltlore.json.JsonFile;
 import boltlore.json.JsonOut;
 import java.io.BufferedReader;
+import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,6 +30,8 @@ import picocli.CommandLine.Parameters;
                 "Read lists of parts from spreadsheets (XLSX, XLS, ODS, CSV), say what each column and row is taken"
                         + " for, ask where it is in doubt, and write them as files of a catalogue.")
 final class BringCommand extends RoomCommand {
+
+    private static final long LONG_KILOBYTES = 200;
 
     @Parameters(arity = "1..*", paramLabel = "FILE", description = "Spreadsheets.")
     private List<Path> files = new ArrayList<>();
@@ -84,6 +88,7 @@ final class BringCommand extends RoomCommand {
     }
 
     private int bring(Screen screen, Path file, List<JsonOut> answers) {
+        announce(file);
         Path kept = mapping != null ? mapping : file.resolveSibling(file.getFileName() + ".bring.json");
         Outcome<Known> known = BroughtInto.known(into);
         Outcome<Brought> read = known.then(there -> bytes(file)
@@ -110,6 +115,20 @@ final class BringCommand extends RoomCommand {
             return refused(unkept, Exit.NOT_WRITTEN);
         }
         return !open.isEmpty() ? Exit.OPEN : into == null ? Exit.OK : write(screen, brought, into);
+    }
+
+    /** A long list takes some seconds: what is read is said before. */
+    private void announce(Path file) {
+        try {
+            long kilobytes = Files.size(file) / 1024;
+            if (Files.isRegularFile(file) && kilobytes > LONG_KILOBYTES) {
+                PrintWriter progress = progress();
+                progress.println("Reading " + file + ", " + kilobytes + " kB.");
+                progress.flush();
+            }
+        } catch (IOException | SecurityException unknown) {
+            // Reading it tells what is wrong.
+        }
     }
 
     /** From Java 22 on there is a console without a terminal too; reading from it then ends at once, and nothing is asked. */

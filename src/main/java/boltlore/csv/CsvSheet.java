@@ -37,6 +37,31 @@ public record CsvSheet(String charset, boolean certain, char separator, List<Lis
         return Decoded.of(file, bytes, charset).then(decoded -> parted(file, decoded));
     }
 
+    /**
+     * The same of at most so many lines with something in them; more are refused before they are taken apart.
+     *
+     * @param file for faults
+     * @param bytes of the text
+     * @param charset the encoding where somebody has said it, or null
+     * @param most lines, at least 1
+     * @return the sheet, or what is wrong with it
+     */
+    public static Outcome<CsvSheet> read(String file, byte[] bytes, @Nullable String charset, int most) {
+        return Decoded.of(file, bytes, charset).then(decoded -> {
+            long lines = decoded.text()
+                    .lines()
+                    .filter(line -> line.chars().anyMatch(Character::isLetterOrDigit))
+                    .count();
+            return lines <= most
+                    ? parted(file, decoded)
+                    : Outcome.faulty(Fault.of(
+                            file,
+                            "a table of " + lines + " rows",
+                            "at most " + most + " rows with something in them",
+                            "Part the list, by sub-system say, or delete what is not needed."));
+        });
+    }
+
     private static Outcome<CsvSheet> parted(String file, Decoded decoded) {
         String text = decoded.text();
         char said = text.length() > 5 && text.substring(0, 4).equalsIgnoreCase("sep=") ? text.charAt(4) : 0;

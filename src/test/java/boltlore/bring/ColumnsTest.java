@@ -162,4 +162,150 @@ class ColumnsTest {
 
         assertThat(brought.notes()).extracting(Doubt::says).noneMatch(says -> says.contains(" here and "));
     }
+
+    @Test
+    void a_row_that_says_the_same_as_another_is_asked_about() {
+        Brought brought = read("""
+                Name,Part number,Qty
+                Hub,AB-1,2
+                Rim,AB-2,4
+                Hub,AB-1,2
+                Hub,AB-1,3
+                """);
+
+        assertThat(brought.mapping().open())
+                .filteredOn(asked -> asked.contains("says the same as row"))
+                .singleElement()
+                .asString()
+                .startsWith("list!A4: the row says the same as row 2");
+    }
+
+    @Test
+    void rows_of_one_part_for_the_same_orders_are_one_line_with_their_sum() {
+        Brought brought = read("""
+                Name,Part number,Qty,Note
+                Hub,AB-1,2,
+                Rim,AB-2,4,left
+                Hub,AB-1,3,
+                Rim,AB-2,4,right
+                """);
+
+        String kit = brought.files().get("families/list/kit/all.json").replaceAll("\\s+", " ");
+        assertThat(kit)
+                .contains("\"part\": \"AB-1\", \"quantity\": \"5\"")
+                .contains("\"quantity\": \"4\", \"note\": \"left\"", "\"quantity\": \"4\", \"note\": \"right\"");
+        assertThat(brought.notes())
+                .extracting(Doubt::toString)
+                .anyMatch(note -> note.contains("list!C4") && note.contains("the two counts are added"));
+    }
+
+    private static List<String> roles(Brought brought) {
+        return brought.tables().get(0).columns().stream()
+                .map(column -> column.role().code())
+                .toList();
+    }
+
+    @Test
+    void part_beside_name_holds_the_numbers_of_the_parts_and_that_is_told() {
+        Brought codes = read("""
+                Part,Name,Qty
+                AB-1,Hub,2
+                AB-2,Rim,4
+                AB-7,Bolt M8,8
+                """);
+        Brought numbers = read("""
+                Part,Description,Qty
+                1001,Hub,2
+                1017,Rim,4
+                1005,Bolt M8,8
+                """);
+
+        assertThat(roles(codes)).containsExactly("part-number", "name", "quantity");
+        assertThat(roles(numbers)).containsExactly("part-number", "name", "quantity");
+        assertThat(codes.notes()).extracting(Doubt::says).anyMatch(note -> note.contains("'Part' is taken for"));
+        assertThat(codes.files().get("parts/list.json")).contains("\"AB-7\"");
+    }
+
+    @Test
+    void part_beside_size_names_the_parts() {
+        Brought brought = read("""
+                Part,Size,Qty
+                Hub,M8,2
+                Rim,M10,4
+                Bolt,M8,8
+                """);
+
+        assertThat(roles(brought)).startsWith("name");
+    }
+
+    @Test
+    void reference_is_the_workshops_own_number_where_nobody_sells_by_it() {
+        Brought own = read("""
+                Référence;Désignation;Quantité
+                AB-1;Moyeu;2
+                AB-2;Jante;4
+                AB-7;Vis longue;8
+                """);
+        Brought sold = read("""
+                Référence;Désignation;Quantité;Fournisseur
+                AB-1;Moyeu;2;Deux Roues
+                AB-2;Jante;4;Deux Roues
+                AB-7;Vis longue;8;Visserie
+                """);
+
+        assertThat(roles(own)).startsWith("part-number", "name");
+        assertThat(roles(sold)).startsWith("order-code", "name");
+    }
+
+    @Test
+    void a_price_whose_heading_stands_over_two_columns_is_read_and_one_that_may_not_be_is_asked_about() {
+        Brought brought = read("""
+                ;;;Price;
+                Part number;Name;Qty;each;total
+                AB-1;Hub;2;3,50;7,00
+                AB-2;Rim;4;5,00;20,00
+                AB-7;Bolt;8;0,20;1,60
+                """);
+        Brought further = read("""
+                Kit;;;Price;;
+                Part number;Name;Qty;total;each;Tightened to
+                AB-1;Hub;2;7,00;3,50;20,5
+                AB-2;Rim;4;20,00;5,00;60,5
+                AB-7;Bolt;8;1,60;0,20;9,5
+                """);
+
+        assertThat(roles(brought)).containsExactly("part-number", "name", "quantity", "cost", "total");
+        assertThat(brought.mapping().missing()).doesNotContainKey("cost");
+        assertThat(further.mapping().open())
+                .anyMatch(asked -> asked.contains("'each' is taken for cost: 'Price' heads a column left of it"));
+    }
+
+    @Test
+    void a_row_that_is_needed_once_more_adds_its_count_and_one_that_is_not_is_left_out() {
+        String text = """
+                Name,Part number,Qty
+                Hub,AB-1,2
+                Rim,AB-2,4
+                Hub,AB-1,2
+                """;
+
+        assertThat(hubs(text, "yes")).isEqualTo("4");
+        assertThat(hubs(text, "leave out")).isEqualTo("2");
+    }
+
+    /** How many hubs every order has after that answer. */
+    private static String hubs(String text, String answer) {
+        Brought asked = read(text);
+        Mapping.Open open = asked.mapping().questions().stream()
+                .filter(each -> each.asks().contains("says the same"))
+                .findFirst()
+                .orElseThrow();
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        Brought answered = ((Outcome.Sound<Brought>)
+                        Brought.read("list.csv", bytes, asked.mapping().answered(open, answer), "list", Known.NOTHING))
+                .value();
+        assertThat(answered.mapping().open()).noneMatch(each -> each.contains("says the same"));
+        String kit = answered.files().get("families/list/kit/all.json").replaceAll("\\s+", " ");
+        return kit.replaceFirst(".*\"AB-1\", \"quantity\": \"(\\d+)\".*", "$1");
+    }
 }

@@ -21,7 +21,9 @@ import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Files that mean harm, or were harmed: each is refused in a sentence, none takes the memory or follows a link. */
@@ -185,6 +187,81 @@ class HostileFilesTest {
         assertThat(faults)
                 .allSatisfy(fault -> assertThat(fault.expected()).isNotBlank())
                 .isNotEmpty();
+    }
+
+    @Nested
+    @DisplayName("where it is longer or wider than a list of parts")
+    class Large {
+
+        private static final String HEAD = "Part number,Name,Quantity\n";
+
+        private String rows(int many) {
+            StringBuilder text = new StringBuilder(HEAD);
+            for (int row = 1; row < many; row++) {
+                text.append("A-").append(row).append(",Hub,2\n");
+            }
+            return text.toString();
+        }
+
+        @Test
+        @Timeout(20)
+        void at_once_however_long() {
+            assertThat(faults(rows(300_000).getBytes(StandardCharsets.UTF_8)))
+                    .singleElement()
+                    .satisfies(fault -> {
+                        assertThat(fault.found()).isEqualTo("a table of 300000 rows");
+                        assertThat(fault.expected()).contains("at most 20000 rows");
+                    });
+        }
+
+        @Test
+        void but_not_for_empty_rows_below_it() {
+            String text = rows(3) + ",,\n".repeat(30_000);
+
+            assertThat(faults(text.getBytes(StandardCharsets.UTF_8))).isEmpty();
+        }
+
+        @Test
+        void with_the_columns_that_it_has() throws IOException {
+            String wide = HEAD.strip() + ",x".repeat(1_998) + "\nA-1,Hub,2\n";
+
+            assertThat(faults(wide.getBytes(StandardCharsets.UTF_8)))
+                    .singleElement()
+                    .satisfies(fault -> assertThat(fault.found()).isEqualTo("a sheet of 2001 columns"));
+            String row =
+                    "<table:table-row>" + cell("Part") + cell("Qty") + cell("x").repeat(1_999)
+                            + "</table:table-row><table:table-row>" + cell("Hub") + cell("4") + "</table:table-row>";
+            assertThat(faults(ods(content("", row))))
+                    .singleElement()
+                    .satisfies(fault -> assertThat(fault.found()).contains("more than 2,000 columns"));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "list.xlsx, %PDF-1.7 x, 'a PDF, though its name says a workbook'",
+        "list.csv, %PDF-1.7 x, a PDF",
+        "list.xls, <html><table>, 'a page of HTML, though its name says a workbook'",
+        "list.xlsx, no columns here, 'neither a workbook, which its name says it is, nor a table of text'",
+        "list.csv, no columns here, 'a text without columns, or with a quotation mark that is never closed'"
+    })
+    @DisplayName("with what it is, where its name says otherwise")
+    void other_format(String file, String text, String found) {
+        assertThat(Brought.read(file, text.getBytes(StandardCharsets.UTF_8), null, "list", Known.NOTHING)
+                        .faults())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.found()).isEqualTo(found));
+    }
+
+    @Test
+    @DisplayName("in no way where a text has the name of a workbook, but that is told")
+    void misnamed() {
+        byte[] text = "Part,Name,Qty\nA-1,Hub,2\nA-2,Rim,3\n".getBytes(StandardCharsets.UTF_8);
+        Brought brought =
+                ((Outcome.Sound<Brought>) Brought.read("list.xlsx", text, null, "list", Known.NOTHING)).value();
+
+        assertThat(brought.rows()).isEqualTo(2);
+        assertThat(brought.notes()).extracting(Doubt::says).anyMatch(note -> note.contains("it is read as CSV"));
     }
 
     @Test

@@ -84,6 +84,28 @@ class PurchasingTest {
         }
 
         @Test
+        void or_only_begun() {
+            assertThat(Remarked.in(bought("P-1").buying(new Buying("Supplier A", "?", null, null))))
+                    .containsExactly("part P-1: still holds the placeholder");
+            assertThat(Remarked.in(
+                            bought("P-1").buying(new Buying("Supplier A", "?", null, null)),
+                            bought("P-2").buying(new Buying("Supplier A", "?", null, null))))
+                    .hasSize(2)
+                    .allMatch(remark -> remark.contains("placeholder"));
+            assertThat(Remarked.in(bought("P-1").buying(new Buying("Supplier A", "A?", null, null))))
+                    .isEmpty();
+        }
+
+        @Test
+        void or_with_the_cost_or_the_mass_that_stands_for_any() {
+            assertThat(Remarked.in(bought("P-1").cost("1.111")))
+                    .containsExactly("part P-1: still holds the placeholder");
+            assertThat(Remarked.in(bought("P-1").massKg("0.1111")))
+                    .containsExactly("part P-1: still holds the placeholder");
+            assertThat(Remarked.in(bought("P-1").cost("1.11").massKg("0.111"))).isEmpty();
+        }
+
+        @Test
         void by_no_code() {
             assertThat(Remarked.in(bought("P-1").buying(new Buying("Supplier A", "", null, null))))
                     .containsExactly("part P-1: bought, but not from whom or when");

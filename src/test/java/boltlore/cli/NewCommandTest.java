@@ -9,7 +9,9 @@ import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -34,10 +36,14 @@ class NewCommandTest {
     }
 
     @Test
-    void makes_a_family_of_three_options_that_is_consistent_and_proved() {
+    void makes_a_family_of_three_options_that_is_proved_and_of_which_nothing_but_the_placeholders_is_told() {
         boltlore("new", "family", "lamp-cart", "--catalogue", shed);
 
-        assertThat(boltlore("check", shed).out()).contains("lamp-cart with 3 options", "The data is consistent.");
+        assertThat(boltlore("check", shed).out())
+                .contains(
+                        "lamp-cart with 3 options",
+                        "Check, still holds the placeholder: 6",
+                        "To check: 6 in the data, 0 texts to translate.");
         assertThat(boltlore("prove", "--catalogue", shed).out())
                 .contains("about 8 valid orders", "No defect was found.");
     }
@@ -49,7 +55,40 @@ class NewCommandTest {
         Ran ran = boltlore("new", "part", "LC-9", "--catalogue", shed);
 
         assertThat(ran.exit()).isEqualTo(Exit.OK);
-        assertThat(boltlore("check", shed).out()).contains("7 parts", "The data is consistent.");
+        assertThat(boltlore("check", shed).out())
+                .contains("7 parts", "part LC-9: found name '? LC-9', orderCode '?', cost 1.111, massKg 0.1111")
+                .contains("To check: 7 in the data");
+    }
+
+    @Test
+    void a_part_that_is_filled_in_is_told_no_longer() throws IOException {
+        boltlore("new", "family", "lamp-cart", "--catalogue", shed);
+        boltlore("new", "part", "LC-9", "--catalogue", shed);
+        Path file = shed.resolve("parts/lc-9.json");
+
+        Files.writeString(
+                file,
+                Files.readString(file)
+                        .replace("? LC-9", "Tail lamp")
+                        .replace("\"?\"", "\"TL 9\"")
+                        .replace("1.111", "2.50")
+                        .replace("0.1111", "0.3"));
+
+        assertThat(boltlore("check", shed).out()).doesNotContain("LC-9").contains("To check: 6 in the data");
+    }
+
+    @Test
+    void makes_several_parts_at_once_and_none_of_them_where_one_is_there_already() {
+        boltlore("new", "family", "lamp-cart", "--catalogue", shed);
+
+        Ran ran = boltlore("new", "part", "LC-1", "LC-2", "LC-3", "--catalogue", shed);
+        Ran again = boltlore("new", "part", "LC-4", "LC-2", "LC-3", "--catalogue", shed);
+
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
+        assertThat(boltlore("check", shed).out()).contains("9 parts");
+        assertThat(again.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(again.err()).contains("part 'LC-2', which is there already", "part 'LC-3', which is");
+        assertThat(shed.resolve("parts/lc-4.json")).doesNotExist();
     }
 
     @Test
@@ -59,15 +98,106 @@ class NewCommandTest {
         Ran ran = boltlore("new", "position", "second-lamp", "--part", "LAMP-CART-LAMP", "--catalogue", shed);
 
         assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
-        assertThat(boltlore("check", shed).exit()).isEqualTo(Exit.OK);
+        assertThat(boltlore("check", shed).out()).contains("5 positions").doesNotContain("second-lamp");
     }
 
     @Test
-    void says_what_to_put_into_a_file_that_is_there() {
+    void says_that_a_position_is_for_a_part_and_which_part_was_meant() {
         boltlore("new", "family", "lamp-cart", "--catalogue", shed);
 
-        assertThat(boltlore("new", "option", "tow-bar", "--catalogue", shed).out())
-                .contains("{\"option\": \"tow-bar\", \"values\": [{\"value\": \"yes\"}, {\"value\": \"no\"}]}");
+        Ran none = boltlore("new", "position", "second-lamp", "--catalogue", shed);
+        Ran slip = boltlore("new", "position", "second-lamp", "--part", "LAMP-CART-LMAP", "--catalogue", shed);
+
+        assertThat(none.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(none.err()).contains("no --part").doesNotContain("null");
+        assertThat(slip.err()).contains("part 'LAMP-CART-LMAP'", "LAMP-CART-LAMP");
+    }
+
+    @Test
+    void puts_an_option_behind_the_others_and_leaves_the_rest_of_the_file_as_it_is() throws IOException {
+        boltlore("new", "family", "lamp-cart", "--catalogue", shed);
+        Path family = shed.resolve("families/lamp-cart/family.json");
+        String before = Files.readString(family);
+
+        Ran ran = boltlore("new", "option", "tow-bar", "--catalogue", shed);
+
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
+        assertThat(ran.out()).contains("family.json", "name it in the 'when'");
+        String added = "{\"option\": \"tow-bar\", \"values\": [{\"value\": \"yes\"}, {\"value\": \"no\"}]}";
+        assertThat(Files.readString(family).replaceFirst(",\\s*" + Pattern.quote(added), ""))
+                .isEqualTo(before);
+        assertThat(boltlore("check", shed).out()).contains("4 options", "value that changes nothing");
+    }
+
+    @Test
+    void changes_nothing_where_the_option_is_there_already() throws IOException {
+        boltlore("new", "family", "lamp-cart", "--catalogue", shed);
+        Path family = shed.resolve("families/lamp-cart/family.json");
+        String before = Files.readString(family);
+
+        Ran ran = boltlore("new", "option", "lamp", "--catalogue", shed);
+
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(ran.err()).contains("option 'lamp', which is there already");
+        assertThat(Files.readString(family)).isEqualTo(before);
+    }
+
+    @Nested
+    @DisplayName("from a table")
+    class Tabled {
+
+        private Path table;
+
+        @BeforeEach
+        void family() {
+            boltlore("new", "family", "lamp-cart", "--catalogue", shed);
+            table = folder.resolve("parts.csv");
+        }
+
+        private Ran made(String... lines) throws IOException {
+            Files.writeString(table, String.join("\n", lines) + "\n");
+            return boltlore("new", "part", "--table", table, "--catalogue", shed);
+        }
+
+        @Test
+        void takes_25_parts_with_one_command_and_no_key_of_json() throws IOException {
+            List<String> lines = new ArrayList<>(List.of("part;name;cost;massKg;orderCode;quantity;when"));
+            for (int i = 1; i <= 25; i++) {
+                String when = i <= 20 ? "" : i % 2 == 0 ? "body=early lamp=yes" : "body=late lamp=yes";
+                lines.add("TF-" + i + ";Fitting no. " + i + ";" + i + ",50;0,2;F " + i + ";2;" + when);
+            }
+
+            Ran ran = made(lines.toArray(String[]::new));
+
+            assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
+            assertThat(boltlore("check", shed).out())
+                    .contains("31 parts", "To check: 6 in the data")
+                    .doesNotContain("TF-");
+            assertThat(boltlore("prove", "--catalogue", shed).out()).contains("No defect was found.");
+            assertThat(Files.readString(shed.resolve("parts/tf-1.json"))).contains("\"cost\": \"25.50\"");
+        }
+
+        @Test
+        void tells_all_faults_of_it_at_once_and_writes_nothing() throws IOException {
+            Ran ran = made(
+                    "part,name,cost,massKg,orderCode,when",
+                    "LC-1,,2,0.1,F 1,",
+                    "LAMP-CART-LAMP,Lamp,two,0.1,F 2,body=late",
+                    "LC-1,Lamp,2,0.1,F 3,body=none");
+
+            assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+            assertThat(ran.err())
+                    .contains("parts.csv:2", "an empty cell")
+                    .contains("part 'LAMP-CART-LAMP' again", "'two'")
+                    .contains("part 'LC-1' again", "'body=none'", "body=early|late");
+            assertThat(shed.resolve("parts/lc-1.json")).doesNotExist();
+        }
+
+        @Test
+        void says_which_headings_it_has() throws IOException {
+            assertThat(made("part,name,price", "LC-1,Lamp,2").err())
+                    .contains("the headings part, name, price", "part, name, cost, massKg, orderCode");
+        }
     }
 
     @Test
@@ -142,7 +272,7 @@ class NewCommandTest {
         await(out, "Checked in");
         Path parts = shed.resolve("parts/lamp-cart.json");
 
-        Files.writeString(parts, Files.readString(parts).replace("\"0.1\"", "\"-1\""));
+        Files.writeString(parts, Files.readString(parts).replace("\"0.1111\"", "\"-1\""));
         await(out, "Until", "found -1", "What the errors leave open");
         watching.interrupt();
         watching.join(10_000);

@@ -14,7 +14,7 @@ import java.util.SortedMap;
 public final class CatalogueReader {
 
     private static final String NOT_COMPARED =
-            "Until then the files are not compared with one another, and more may be found.";
+            "Until then the files are not fully compared with one another, and more may be found.";
 
     private CatalogueReader() {}
 
@@ -72,6 +72,8 @@ public final class CatalogueReader {
         if (compared) {
             CrossChecks.all(catalogue, reading);
             DocumentFiles.check(folder, catalogue, reading);
+        } else {
+            trees.slips().ifPresent(unread -> reading.names().compareBeside(unread, reading.faults()));
         }
         reading.faults().addAll(withConsequence(trees.faults().all()));
         Outcome<Catalogue> whole = reading.faults().orElse(catalogue);

@@ -67,8 +67,27 @@ final class Names {
 
     /** A fault for each mention of a name that nothing has; the kinds of those names. */
     Set<Kind> compare(Faults faults) {
+        return compare(mentions, faults);
+    }
+
+    /**
+     * The same though some files could not be read: of names that stand as a text in one of those nothing is said, nor of
+     * positions and lines, whose names may follow from others.
+     *
+     * @param unread the texts of those files
+     */
+    void compareBeside(List<String> unread, Faults faults) {
+        List<Mention> plain = mentions.stream()
+                .filter(mention -> mention.shelf().kind() != Kind.POSITION
+                        && mention.shelf().kind() != Kind.LINE)
+                .filter(mention -> unread.stream().noneMatch(text -> text.contains('"' + mention.name() + '"')))
+                .toList();
+        compare(plain, faults);
+    }
+
+    private Set<Kind> compare(List<Mention> some, Faults faults) {
         Set<Kind> unknown = EnumSet.noneOf(Kind.class);
-        for (Mention mention : mentions) {
+        for (Mention mention : some) {
             Shelf shelf = mention.shelf();
             Set<String> known = shelf.names().keySet();
             if (!known.contains(mention.name()) && !isOfUnknownOption(shelf)) {

@@ -10,8 +10,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ForkJoinPool;
@@ -33,10 +35,18 @@ final class Trees {
 
     private final SortedMap<String, Json> trees = new TreeMap<>();
     private final Faults faults;
+
+    /** Files that are no JSON, but there from their first bracket to their last. */
+    private final List<String> slips = new ArrayList<>();
+
+    /** Whether something is missing, and nobody knows what would stand in it. */
+    private boolean lost;
+
     private final ForkJoinTask<String> revision;
 
     private Trees(Faults faults, List<Parsed> all) {
         this.faults = faults;
+        this.lost = !faults.none();
         this.revision = ForkJoinPool.commonPool().submit(() -> revision(all));
         all.forEach(this::put);
         Defaults defaults = new Defaults(trees);
@@ -49,7 +59,13 @@ final class Trees {
         } else if (parsed.tree() instanceof Outcome.Sound<Json> other) {
             Json json = other.value();
             faults.add(json.location().fault(json.shown(), "an object in { }", ""));
+            lost = true;
         } else {
+            String text = parsed.bytes() instanceof Outcome.Sound<byte[]> sound
+                    ? new String(sound.value(), StandardCharsets.UTF_8).strip()
+                    : "";
+            slips.add(text);
+            lost |= !(text.startsWith("{") && text.endsWith("}"));
             faults.addAll(parsed.tree().faults());
         }
     }
@@ -77,6 +93,11 @@ final class Trees {
 
     Faults faults() {
         return faults;
+    }
+
+    /** The texts of the files that could not be read, where each holds all that it held before a slip; else empty. */
+    Optional<List<String>> slips() {
+        return lost ? Optional.empty() : Optional.of(slips);
     }
 
     /** First digits of the SHA-256 over paths and bytes of all files. */

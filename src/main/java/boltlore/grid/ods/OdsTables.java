@@ -20,7 +20,7 @@ final class OdsTables {
     static final class TooLarge extends RuntimeException {
         private static final long serialVersionUID = 1L;
 
-        static final String SAYS = "more than 200,000 cells with something in them";
+        static final String SAYS = "more than 200,000 cells, or more than 2,000 columns, with something in them";
 
         TooLarge() {
             super(SAYS);
@@ -150,6 +150,9 @@ final class OdsTables {
             merged.add(new Sheet.Merged(row, column, row + down - 1, column + across - 1));
         }
         // The last cell of a row is repeated to the edge of the sheet where it is empty.
+        if (!cell.isEmpty() && column + repeated > MOST_COLUMNS) {
+            throw new TooLarge();
+        }
         for (int i = 0; i < repeated && column + i < MOST_COLUMNS; i++) {
             read.add(cell);
         }

@@ -4,18 +4,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import boltlore.faults.Fault;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("The files of a catalogue")
 class CatalogueFilesTest {
 
     private static final String NOT_COMPARED =
-            "Until then the files are not compared with one another, and more may be found.";
+            "Until then the files are not fully compared with one another, and more may be found.";
 
     @TempDir
     private Path folder;
@@ -49,6 +53,39 @@ class CatalogueFilesTest {
         assertThat(small.faults())
                 .extracting(Fault::file, Fault::found)
                 .containsExactly(tuple("finishes.json", "the end of the file"), tuple("materials.json", "'sheets'"));
+    }
+
+    @Test
+    void a_slip_in_one_file_does_not_hide_a_name_in_another_that_nothing_has() throws IOException {
+        slip("parts/bought.json");
+        small.change("families/cart/kit/power.json", "\"stage\": \"rear\"", "\"stage\": \"back\"");
+
+        assertThat(small.faults())
+                .extracting(Fault::file, Fault::found)
+                .hasSize(2)
+                .contains(tuple("families/cart/kit/power.json", "'back'"));
+    }
+
+    /** Leaves a colon out. */
+    private void slip(String file) throws IOException {
+        small.write(file, Files.readString(folder.resolve(file)).replaceFirst("\": ", "\" "));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "finishes.json",
+                "materials.json",
+                "parts/bought.json",
+                "families/cart/family.json",
+                "families/cart/kit/power.json",
+                "workshop/workshop.json",
+                "workshop/markets.json"
+            })
+    void nothing_is_missed_that_stands_in_a_file_with_a_slip(String file) throws IOException {
+        slip(file);
+
+        assertThat(small.faults()).extracting(Fault::file).containsExactly(file);
     }
 
     @Test
