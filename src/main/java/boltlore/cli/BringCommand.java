@@ -61,10 +61,15 @@ final class BringCommand extends RoomCommand {
             description = "With --onto: write the edited catalogue into this new folder.")
     private @Nullable Path target;
 
+    @Option(
+            names = "--yes",
+            description = "With --to: write it even if its proof finds defects; a terminal asks, a script is refused.")
+    private boolean insists;
+
     @Override
     int run(Screen screen) {
         if (onto != null) {
-            BringOnto back = new BringOnto(this, screen, onto, target);
+            BringOnto back = new BringOnto(this, screen, onto, target, insists);
             return files.stream().mapToInt(back::bring).max().orElse(Exit.OK);
         }
         if (mapping != null && files.size() > 1) {
@@ -118,7 +123,7 @@ final class BringCommand extends RoomCommand {
         return System.console() != null;
     }
 
-    private static BufferedReader input() {
+    static BufferedReader input() {
         return new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
     }
 

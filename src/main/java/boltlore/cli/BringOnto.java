@@ -5,6 +5,8 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.json.CatalogueReader;
 import boltlore.catalogue.json.FamilyEdits;
+import boltlore.checking.Checks;
+import boltlore.checking.Remark;
 import boltlore.exports.NewFiles;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
@@ -16,7 +18,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -30,7 +34,8 @@ record BringOnto(
         RoomCommand command,
         Screen screen,
         Path catalogue,
-        @Nullable Path target) {
+        @Nullable Path target,
+        boolean insists) {
 
     private static final Duration LONGEST = Duration.ofSeconds(60);
 
@@ -76,8 +81,8 @@ record BringOnto(
             try {
                 return NewFiles.write(aside, whole)
                         .then(written -> placed(CatalogueReader.read(aside), aside))
-                        .then(after -> Outcome.sound(kits(before, after, family)))
-                        .then(exit -> exit == Exit.OK && target != null ? written(whole, target) : told(exit));
+                        .then(after -> Outcome.sound(Math.max(kits(before, after, family), holds(before, after, family))))
+                        .then(exit -> concluded(exit, whole));
             } finally {
                 delete(aside);
             }
@@ -110,16 +115,55 @@ record BringOnto(
         return done.exit();
     }
 
-    private Outcome<Integer> told(int exit) {
-        screen.wrapped(0, "Nothing was written. --to FOLDER writes the edited catalogue into a new folder.");
-        return Outcome.sound(exit);
+    /** Says what is doubtful in the edited catalogue and was not before, and what its proof finds. */
+    private int holds(Catalogue before, Catalogue after, String family) {
+        Set<Remark> known = new HashSet<>(Checks.checkRest(before, Set.of(), true));
+        List<Remark> fresh = Checks.checkRest(after, Set.of(), true).stream()
+                .filter(remark -> !known.contains(remark))
+                .toList();
+        screen.line("To check since the edits: " + fresh.size());
+        fresh.forEach(remark -> screen.wrapped(
+                2,
+                remark.about() + ": found " + remark.found() + "; expected " + remark.expected() + ". "
+                        + remark.advice() + "."));
+        Deadline until = Deadline.in(LONGEST.toNanos(), System::nanoTime);
+        ProofTask.Done done = new ProvingTask(
+                        after, List.of(after.family(family)), new ProofFiles(), (folder, sets) -> Outcome.sound(List.of()))
+                .done(until, new ProofProgress(command.aside()));
+        if (done.exit() == Exit.OK) {
+            screen.line("Proved: " + family + " holds as edited.");
+        } else {
+            done.print(screen);
+        }
+        return done.exit();
     }
 
-    private Outcome<Integer> written(SortedMap<String, byte[]> whole, Path folder) {
-        return NewFiles.write(folder, whole).then(files -> {
-            screen.line("Written into " + folder + ": " + files.size() + " files.");
-            return Outcome.sound(Exit.OK);
+    /** Writes what holds; what does not where somebody insists, in the terminal or by --yes. */
+    private Outcome<Integer> concluded(int exit, SortedMap<String, byte[]> whole) {
+        if (target == null) {
+            screen.wrapped(0, "Nothing was written. --to FOLDER writes the edited catalogue into a new folder.");
+            return Outcome.sound(exit);
+        }
+        if (exit != Exit.OK && !insists && !said("The edited catalogue does not hold as it is. Write it all the same?")) {
+            screen.wrapped(
+                    0,
+                    "Nothing was written, for the edited catalogue does not hold as it is. Edit the workbook and bring it"
+                            + " again; --yes writes it all the same.");
+            return Outcome.sound(exit);
+        }
+        return NewFiles.write(target, whole).then(files -> {
+            screen.line("Written into " + target + ": " + files.size() + " files.");
+            return Outcome.sound(exit);
         });
+    }
+
+    /** Whether somebody in a terminal says yes; a script is not asked. */
+    private boolean said(String question) {
+        return OnTerminal.isTerminal(Sure.INPUT)
+                && new Dialogue(screen, BringCommand.input())
+                        .ask(question + " Type yes:")
+                        .filter("yes"::equalsIgnoreCase)
+                        .isPresent();
     }
 
     /** All files of the catalogue's folder by path. */
