@@ -62,6 +62,13 @@ final class BringCommand extends RoomCommand {
     private @Nullable Path target;
 
     @Option(
+            names = "--as-of-now",
+            description =
+                    "With --onto: take a list that does not say what it was written from as written from the catalogue"
+                            + " as it is now; it takes out again what was edited there since.")
+    private boolean asOfNow;
+
+    @Option(
             names = "--yes",
             description = "With --to: write it even if its proof finds defects; a terminal asks, a script is refused.")
     private boolean insists;
@@ -69,7 +76,7 @@ final class BringCommand extends RoomCommand {
     @Override
     int run(Screen screen) {
         if (onto != null) {
-            BringOnto back = new BringOnto(this, screen, onto, target, insists);
+            BringOnto back = new BringOnto(this, screen, onto, target, asOfNow, insists);
             return files.stream().mapToInt(back::bring).max().orElse(Exit.OK);
         }
         if (mapping != null && files.size() > 1) {

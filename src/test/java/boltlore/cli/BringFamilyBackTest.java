@@ -145,7 +145,7 @@ class BringFamilyBackTest {
 
         assertThat(ran.out())
                 .contains("value open of option body is new: says 'Open body'")
-                .contains("fitted when {\"body\": [\"late\", \"open\"]}")
+                .contains("fitted in (Late or body open) instead of Late")
                 .doesNotContain("option body:");
         assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
         assertThat(family().replaceAll("\\s+", " ")).contains("\"value\": \"open\", \"says\": \"Open body\"");

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -20,10 +21,16 @@ import java.util.stream.Stream;
  */
 public record FamilyEdits(List<EntryEdit> entries, List<KitEdit> lines) {
 
-    /** Each edit in a sentence. */
-    public List<String> says() {
+    /**
+     * Each edit in a sentence.
+     *
+     * @param conditions how a condition, as the catalogue writes it, is said
+     * @return what is edited, in the order of the family
+     */
+    public List<String> says(UnaryOperator<String> conditions) {
         return Stream.concat(
-                        entries.stream().map(EntryEdit::says), lines.stream().map(KitEdit::says))
+                        entries.stream().map(edit -> edit.says(conditions)),
+                        lines.stream().map(edit -> edit.says(conditions)))
                 .toList();
     }
 
@@ -54,8 +61,8 @@ public record FamilyEdits(List<EntryEdit> entries, List<KitEdit> lines) {
                 .ifPresent(text -> texts.put(path, text)));
         List<Fault> faults = new ArrayList<>();
         Stream.concat(
-                        put.left().stream().map(EntryEdit::says),
-                        kit.left().stream().map(KitEdit::says))
+                        put.left().stream().map(edit -> edit.says(UnaryOperator.identity())),
+                        kit.left().stream().map(edit -> edit.says(UnaryOperator.identity())))
                 .forEach(says -> faults.add(Fault.of(
                         folder.toString(),
                         says,
