@@ -23,23 +23,12 @@ record LineEdits(Map<String, SortedMap<String, String>> known, Map<String, Sorte
         List<KitEdit> edits = new ArrayList<>();
         now.forEach((name, row) -> {
             SortedMap<String, String> before = known.get(renamed.getOrDefault(name, name));
-            if (before == null) {
-                edits.add(KitEdit.added(
-                        cell(row, "position"),
-                        name,
-                        cell(row, "part"),
-                        cell(row, "quantity"),
-                        cell(row, "when"),
-                        cell(row, "note")));
-            } else if (!cell(before, "position").equals(cell(row, "position"))) {
+            boolean moves = before != null && !cell(before, "position").equals(cell(row, "position"));
+            if (before != null && moves) {
                 edits.add(KitEdit.removed(cell(before, "position"), name));
-                edits.add(KitEdit.added(
-                        cell(row, "position"),
-                        name,
-                        cell(row, "part"),
-                        cell(row, "quantity"),
-                        cell(row, "when"),
-                        cell(row, "note")));
+            }
+            if (before == null || moves) {
+                edits.add(added(name, row));
             } else {
                 KitEdit edit = changed(renamed.getOrDefault(name, name), name, before, row);
                 if (edit.changes()) {
@@ -53,6 +42,16 @@ record LineEdits(Map<String, SortedMap<String, String>> known, Map<String, Sorte
             }
         });
         return edits;
+    }
+
+    private static KitEdit added(String name, SortedMap<String, String> row) {
+        return KitEdit.added(
+                cell(row, "position"),
+                name,
+                cell(row, "part"),
+                cell(row, "quantity"),
+                cell(row, "when"),
+                cell(row, "note"));
     }
 
     private static KitEdit changed(

@@ -199,6 +199,19 @@ class BringEditedBackTest {
     }
 
     @Test
+    void what_nobody_edited_stays_byte_for_byte() throws IOException {
+        Files.writeString(kit, Files.readString(kit).replace(": ", " :   ").replace("\n", "\n\n"));
+        String before = Files.readString(kit);
+        book.edit(edits -> edits.set("Lines", "Line", "lamp-cart-bolt", "Quantity", "6"));
+
+        assertThat(back().exit()).isEqualTo(Exit.OK);
+
+        assertThat(edited()).isEqualTo(before.replace("\"8\"", "\"6\""));
+        assertThat(folder.resolve("edited/families/lamp-cart/family.json"))
+                .hasSameBinaryContentAs(into.resolve("families/lamp-cart/family.json"));
+    }
+
+    @Test
     void faults_of_cells_and_of_what_comes_of_them_are_told_at_once_each_at_its_cell() throws IOException {
         book.edit(edits -> {
             edits.set("Lines", "Line", "lamp-cart-bolt", "Part number", "LAMP-CART-BLOT");

@@ -24,11 +24,11 @@ final class KitEdits {
         return edits.stream().filter(edit -> !done.contains(edit)).toList();
     }
 
-    /** The file's text, where it was changed before or is now. */
-    Optional<String> into(Json tree, boolean changed, boolean ofKit) {
+    /** What the file is to hold, where it was changed before or is now. */
+    Optional<JsonOut> into(Json tree, boolean changed, boolean ofKit) {
         int before = done.size();
         JsonOut text = ofKit ? file(tree) : plain(tree);
-        return changed || done.size() > before ? Optional.of(text.written()) : Optional.empty();
+        return changed || done.size() > before ? Optional.of(text) : Optional.empty();
     }
 
     private JsonOut file(Json tree) {
