@@ -70,8 +70,10 @@ record BringOnto(
             try {
                 String family = back.family().name();
                 return NewFiles.write(aside, whole)
-                        .then(written ->
-                                sound(new EditedFaults(catalogue, aside, back).of(CatalogueReader.read(aside)), back))
+                        .then(written -> sound(
+                                new EditedFaults(catalogue, aside, back, changes.keySet())
+                                        .of(CatalogueReader.read(aside)),
+                                back))
                         .then(after ->
                                 Outcome.sound(Math.max(kits(before, after, family), holds(before, after, family))))
                         .then(exit -> concluded(exit, whole));
@@ -94,7 +96,7 @@ record BringOnto(
     private int kits(Catalogue before, Catalogue after, String family) {
         Deadline until = Deadline.in(LONGEST.toNanos(), System::nanoTime);
         ProofTask.Done done = new RevisionTask(before, after, List.of(after.family(family)))
-                .done(until, new ProofProgress(command.aside()));
+                .done(until, new ProofProgress(command.progress()));
         done.print(screen);
         return done.exit();
     }
@@ -111,16 +113,17 @@ record BringOnto(
                 remark.about() + ": found " + remark.found() + "; expected " + remark.expected() + ". "
                         + remark.advice() + "."));
         Deadline until = Deadline.in(LONGEST.toNanos(), System::nanoTime);
-        ProofTask.Done done = new ProvingTask(
+        ProofResults done = new ProvingTask(
                         after,
                         List.of(after.family(family)),
                         new ProofFiles(),
                         (folder, sets) -> Outcome.sound(List.of()))
-                .done(until, new ProofProgress(command.aside()));
+                .done(until, new ProofProgress(command.progress()));
         if (done.exit() == Exit.OK) {
             screen.line("Proved: " + family + " holds as edited.");
         } else {
-            done.print(screen);
+            done.printOpen(screen);
+            screen.line("");
         }
         return done.exit();
     }

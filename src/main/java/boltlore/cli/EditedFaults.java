@@ -8,11 +8,16 @@ import boltlore.json.Json;
 import boltlore.json.JsonFile;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 
-/** Faults of an edited catalogue that lies aside, each at the cell of the workbook that it comes from. */
-record EditedFaults(Path catalogue, Path aside, BroughtBack back) {
+/**
+ * Faults of an edited catalogue that lies aside, each at the cell of the workbook that it comes from.
+ *
+ * @param edited paths of the files that are other than in the catalogue
+ */
+record EditedFaults(Path catalogue, Path aside, BroughtBack back, Set<String> edited) {
 
-    /** Of a fault without a cell the file is named as if it lay in the catalogue. */
+    /** Of a fault without a cell the file is named as it lies in the catalogue, where it was not edited with its line. */
     <T> Outcome<T> of(Outcome<T> read) {
         return read.faults().isEmpty()
                 ? read
@@ -25,9 +30,10 @@ record EditedFaults(Path catalogue, Path aside, BroughtBack back) {
                 ? EntryPlace.at(tree.value(), fault.place())
                         .flatMap(place -> back.cells().at(fault, place))
                 : Optional.empty();
+        boolean other = edited.stream().noneMatch(path -> Path.of(fault.file()).equals(aside.resolve(path)));
         return cell.orElseGet(() -> new Fault(
-                fault.file().replace(aside.toString(), catalogue + " as edited"),
-                fault.line(),
+                fault.file().replace(aside.toString(), other ? catalogue.toString() : catalogue + " as edited"),
+                other ? fault.line() : 0,
                 fault.place(),
                 fault.found(),
                 fault.expected(),

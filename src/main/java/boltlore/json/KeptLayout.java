@@ -139,11 +139,10 @@ public final class KeptLayout {
         for (int i = 0; i < pairs.size(); i++) {
             Pair pair = pairs.get(i);
             Was was = pair.was();
-            boolean own = was != null && was.index() > 0;
-            String gap = own
-                    ? text.substring(
-                            inner.get(was.index() - 1).value().to(), was.inner().from())
-                    : between;
+            String gap = was == null || was.index() == 0
+                    ? between
+                    : text.substring(
+                            inner.get(was.index() - 1).value().to(), was.inner().from());
             joined.append(i == 0 ? lead : gap);
             if (was == null) {
                 String key =

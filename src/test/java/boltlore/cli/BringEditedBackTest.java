@@ -212,6 +212,40 @@ class BringEditedBackTest {
     }
 
     @Test
+    void a_column_that_is_gone_takes_no_mark_away_in_silence() throws IOException {
+        book.edit(edits -> edits.heading("Lines", "lamp = yes").setBlank());
+
+        Ran ran = back();
+
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(ran.err()).contains("no column 'lamp = yes', which had a mark here");
+    }
+
+    @Test
+    void a_mark_that_is_an_error_is_none_in_silence() throws IOException {
+        book.edit(edits -> edits.set("Lines", "Line", "lamp-cart-lamp", "lamp = yes", "perhaps"));
+
+        Ran ran = back();
+
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(ran.err()).contains("found 'perhaps'; expected 'x', or nothing");
+    }
+
+    @Test
+    void a_fault_of_a_file_that_nobody_edited_is_told_at_its_own_line() throws IOException {
+        book.edit(edits -> edits.remove("Lines", "Line", "lamp-cart-bolt"));
+
+        Ran ran = back();
+
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(ran.err())
+                .contains(into.resolve("parts") + "/")
+                .containsPattern("json:\\d+ ")
+                .contains("LAMP-CART-BOLT, which nothing uses")
+                .doesNotContain("as edited");
+    }
+
+    @Test
     void faults_of_cells_and_of_what_comes_of_them_are_told_at_once_each_at_its_cell() throws IOException {
         book.edit(edits -> {
             edits.set("Lines", "Line", "lamp-cart-bolt", "Part number", "LAMP-CART-BLOT");

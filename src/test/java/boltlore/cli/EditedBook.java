@@ -46,6 +46,10 @@ record EditedBook(Path file) {
             }
         }
 
+        Cell heading(String sheet, String heading) {
+            return heading(workbook.getSheet(sheet), heading);
+        }
+
         private static Cell heading(Sheet sheet, String heading) {
             for (Row row : sheet) {
                 for (Cell cell : row) {
