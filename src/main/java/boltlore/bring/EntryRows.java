@@ -3,113 +3,141 @@ package boltlore.bring;
 import boltlore.catalogue.json.EntryEdit;
 import boltlore.catalogue.json.EntryEdit.What;
 import boltlore.catalogue.json.KitEdit;
-import boltlore.faults.Fault;
 import boltlore.grid.GridCell;
 import boltlore.grid.Sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What somebody has changed in a sheet of positions, options or limits.
  *
- * @param file that it stands in
- * @param table as it was written
- * @param faults are added to
+ * @param table as it stands in the catalogue
+ * @param base the rows as the workbook was written
  */
-record EntryRows<R>(String file, EntryTable<R> table, List<Fault> faults) {
+record EntryRows<R>(EntryTable<R> table, Map<String, SortedMap<String, String>> base, BackNotes notes) {
 
-    /** The texts of a row by the catalogue's key, and where it stands. */
-    private record Row(int number, SortedMap<String, String> cells) {
+    private static final String FIRST = "default";
+
+    /** The texts of a row by the catalogue's key. */
+    private record Row(SortedMap<String, String> cells) {
 
         String cell(String key) {
             return cells.getOrDefault(key, "");
         }
-
-        /** Its name, together with that of its option. */
-        String name(What what) {
-            return what == What.VALUE
-                    ? cell("option") + FamilySheet.IS + cell("value")
-                    : cell(what.name().toLowerCase(Locale.ROOT));
-        }
     }
 
-    /** The edits of the first sheet with such headings; none where there is none. */
-    List<EntryEdit> edits(List<Sheet> sheets) {
-        List<EntryEdit> edits = new ArrayList<>();
-        for (Sheet sheet : sheets) {
-            Optional<Sheet.Line> head =
-                    sheet.rows().values().stream().filter(this::isHead).findFirst();
-            if (head.isPresent()) {
-                compare(rows(sheet, head.get()), sheet, edits);
-                return edits;
-            }
-        }
-        return edits;
-    }
-
-    private boolean isHead(Sheet.Line line) {
-        List<String> texts = line.cells().stream().map(GridCell::text).toList();
-        return table.fields().stream()
+    /** The rows of its sheet as they come back; as they were written where the sheet is gone. */
+    TabRows read(List<Sheet> sheets, boolean single) {
+        List<String> headings = table.fields().stream()
                 .filter(field -> !field.key().isEmpty())
-                .allMatch(field -> texts.contains(field.heading()));
-    }
-
-    private List<Row> rows(Sheet sheet, Sheet.Line head) {
-        List<String> texts = head.cells().stream().map(GridCell::text).toList();
-        List<Row> rows = new ArrayList<>();
-        for (Sheet.Line line : sheet.rows().tailMap(head.number(), false).values()) {
-            SortedMap<String, String> cells = new TreeMap<>();
-            for (EntryTable.Field<R> field : table.fields()) {
-                GridCell cell = line.cell(texts.indexOf(field.heading()));
-                if (!field.key().isEmpty() && !cell.text().isBlank()) {
-                    cells.put(field.key(), cell.text().strip());
-                }
-            }
-            if (!cells.isEmpty()) {
-                rows.add(new Row(line.number(), cells));
-            }
+                .map(EntryTable.Field::heading)
+                .toList();
+        Optional<TabRows> found = TabRows.find(sheets, headings);
+        if (found.isEmpty()) {
+            missing(sheets, headings, single);
+            TabRows none = new TabRows(
+                    Sheet.of(table.title(), false, false, List.of(), List.of()),
+                    1,
+                    Map.of(),
+                    new LinkedHashMap<>(base),
+                    Map.of());
+            return none;
         }
-        return rows;
+        TabRows tab = found.get();
+        tab.otherColumns(table.fields().stream().map(EntryTable.Field::heading).toList(), notes);
+        for (Sheet.Line line : tab.lines()) {
+            row(tab, line);
+        }
+        return tab;
     }
 
-    private void compare(List<Row> rows, Sheet sheet, List<EntryEdit> edits) {
+    private void missing(List<Sheet> sheets, List<String> headings, boolean single) {
+        Optional<Sheet> named = sheets.stream()
+                .filter(sheet -> sheet.name().equals(table.title()))
+                .findFirst();
+        if (named.isPresent()) {
+            String texts = named.get().rows().values().stream()
+                    .flatMap(line -> line.cells().stream())
+                    .map(GridCell::text)
+                    .collect(Collectors.joining("\n", "\n", "\n"));
+            String gone = headings.stream()
+                    .filter(heading -> !texts.contains("\n" + heading + "\n"))
+                    .collect(Collectors.joining("', '"));
+            notes.fault(table.title(), "no row with the headings '" + gone + "'", "the headings as written", "");
+        } else if (!single) {
+            notes.untaken("The sheet " + table.title(), "", "it is gone, and all that it told stays as it is");
+        }
+    }
+
+    private void row(TabRows tab, Sheet.Line line) {
+        SortedMap<String, String> cells = new TreeMap<>();
+        int before = notes.faults().size();
+        for (EntryTable.Field<R> field : table.fields()) {
+            String text = tab.text(line, field.heading(), notes);
+            String at = tab.at(line.number(), field.heading());
+            if (field.isCondition() && !text.isEmpty() && !ConditionText.isCondition(text)) {
+                notes.fault(at, "'" + text + "'", LineRows.CONDITION, "");
+            }
+            if (field.key().equals(FIRST)
+                    && !text.isEmpty()
+                    && !Words.is(Words.Saying.MARK, text)
+                    && !Words.is(Words.Saying.BLANK, text)) {
+                notes.fault(at, "'" + text + "'", "'x', or nothing", "");
+            }
+            FamilyRows.put(cells, field.keyOrTells(), field.isCondition() ? ConditionText.ordered(text) : text);
+        }
+        if (cells.isEmpty()) {
+            return;
+        }
+        String name = table.name(cells);
+        SortedMap<String, String> was = base.getOrDefault(name, new TreeMap<>());
+        told(tab, line, cells, was);
+        boolean named = table.fields().stream()
+                .filter(field -> field.key().equals("option") || field.key().equals(table.nameKey()))
+                .allMatch(field -> cells.containsKey(field.key()));
+        if (!named || tab.numbers().put(name, line.number()) != null) {
+            String found = named ? "'" + name + "' a second time" : "a row without a name";
+            notes.fault(tab.at(line.number(), table.heading(table.nameKey())), found, "each by its name, once", "");
+        } else if (notes.faults().size() == before) {
+            tab.rows().put(name, cells);
+        } else if (!was.isEmpty()) {
+            tab.rows().put(name, was);
+        }
+    }
+
+    /** What only tells, and was written over. */
+    private void told(TabRows tab, Sheet.Line line, SortedMap<String, String> cells, SortedMap<String, String> was) {
+        table.fields().stream().filter(field -> field.key().isEmpty()).forEach(field -> {
+            String text = cells.getOrDefault(field.keyOrTells(), "");
+            if (!text.equals(was.getOrDefault(field.keyOrTells(), ""))
+                    && tab.columns().containsKey(field.heading())) {
+                notes.untaken(
+                        tab.at(line.number(), field.heading()),
+                        text,
+                        "the words follow from the condition, which stands in a column of its own");
+            }
+        });
+    }
+
+    /** What is other in the rows than before. */
+    List<EntryEdit> edits(Map<String, SortedMap<String, String>> before, Map<String, SortedMap<String, String>> after) {
+        List<EntryEdit> edits = new ArrayList<>();
         Map<String, Row> known = new LinkedHashMap<>();
-        for (R each : table.rows()) {
-            SortedMap<String, String> cells = new TreeMap<>();
-            table.fields().stream()
-                    .filter(field -> !field.key().isEmpty())
-                    .forEach(field -> cells.put(field.key(), field.text(each)));
-            Row row = new Row(0, cells);
-            known.put(row.name(table.what()), row);
-        }
+        before.forEach((name, cells) -> known.put(name, new Row(cells)));
         Map<String, Row> now = new LinkedHashMap<>();
-        for (Row row : rows) {
-            String name = row.name(table.what());
-            boolean named = table.fields().stream()
-                    .filter(field -> field.key().equals("option") || field.key().equals(table.nameKey()))
-                    .noneMatch(field -> row.cell(field.key()).isEmpty());
-            if (!named || now.put(name, row) != null) {
-                String found = named ? "'" + name + "' a second time" : "a row without a name";
-                faults.add(new Fault(
-                        file,
-                        0,
-                        sheet.name() + '!' + Sheet.address(row.number(), 0),
-                        found,
-                        "each by its name, once",
-                        ""));
-            }
-        }
+        after.forEach((name, cells) -> now.put(name, new Row(cells)));
         if (table.what() == What.VALUE) {
             options(known, now, edits);
         }
         entries(known, now, edits);
+        return edits;
     }
 
     private void entries(Map<String, Row> known, Map<String, Row> now, List<EntryEdit> edits) {
@@ -142,6 +170,30 @@ record EntryRows<R>(String file, EntryTable<R> table, List<Fault> faults) {
                 || (table.what() == What.VALUE
                         && now.values().stream()
                                 .anyMatch(each -> each.cell("option").equals(row.cell("option"))));
+    }
+
+    /** What rows of one option say against one another. */
+    void contradictions(TabRows tab) {
+        Map<String, Row> mine = new LinkedHashMap<>();
+        tab.rows().forEach((name, cells) -> mine.put(name, new Row(cells)));
+        Map<String, Row> was = new LinkedHashMap<>();
+        base.forEach((name, cells) -> was.put(name, new Row(cells)));
+        Map<String, Row> options = optionRows(mine, optionRows(was, Map.of()));
+        Map<String, String> first = new TreeMap<>();
+        mine.forEach((name, row) -> {
+            String option = row.cell("option");
+            Row all = options.getOrDefault(option, row);
+            for (String key : List.of("asks", "choose")) {
+                String before = base.getOrDefault(name, new TreeMap<>()).getOrDefault(key, "");
+                if (!row.cell(key).equals(before) && !row.cell(key).equals(all.cell(key))) {
+                    String because = "another row of option " + option + " says '" + all.cell(key) + "'";
+                    notes.untaken(tab.at(name, table.heading(key)), row.cell(key), because);
+                }
+            }
+            if (!row.cell(FIRST).isEmpty() && first.put(option, name) != null) {
+                notes.fault(tab.at(name, table.heading(FIRST)), "a second mark", "one value offered first", "");
+            }
+        });
     }
 
     private SortedMap<String, KitEdit.Change> changes(@Nullable Row before, Row now, boolean ofOption) {
@@ -184,7 +236,7 @@ record EntryRows<R>(String file, EntryTable<R> table, List<Fault> faults) {
         values.values().forEach(value -> {
             String name = value.cell("option");
             Row known = before.get(name);
-            Row option = options.computeIfAbsent(name, any -> new Row(value.number(), new TreeMap<>()));
+            Row option = options.computeIfAbsent(name, any -> new Row(new TreeMap<>()));
             for (String key : List.of("asks", "choose")) {
                 String text = value.cell(key);
                 if (!text.isEmpty()
@@ -193,8 +245,8 @@ record EntryRows<R>(String file, EntryTable<R> table, List<Fault> faults) {
                     option.cells().put(key, text);
                 }
             }
-            if (Words.is(Words.Saying.MARK, value.cell("default"))) {
-                option.cells().put("default", value.cell("value"));
+            if (Words.is(Words.Saying.MARK, value.cell(FIRST))) {
+                option.cells().put(FIRST, value.cell("value"));
             }
         });
         return options;

@@ -18,8 +18,12 @@ import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.TableSpec;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -37,6 +41,7 @@ import org.jspecify.annotations.Nullable;
 record EntryTable<R>(What what, String title, List<EntryTable.Field<R>> fields, List<R> rows) {
 
     private static final int WIDE = 60;
+    private static final String AS_CONDITION = ", as a condition";
 
     /** The heading of a value's option. */
     static final String OPTION = "Option";
@@ -61,6 +66,14 @@ record EntryTable<R>(What what, String title, List<EntryTable.Field<R>> fields, 
 
         private Field<R> onOption() {
             return new Field<>(key, heading, true, answers, value);
+        }
+
+        String keyOrTells() {
+            return key.isEmpty() ? "=words" : key;
+        }
+
+        boolean isCondition() {
+            return heading.endsWith(AS_CONDITION);
         }
 
         String text(R row) {
@@ -114,7 +127,7 @@ record EntryTable<R>(What what, String title, List<EntryTable.Field<R>> fields, 
                                 .oneOf(Stream.of(Fill.values())
                                         .map(EntryTable::written)
                                         .toList()),
-                        Field.of("required", "Required, as a condition", row -> json(row.due())),
+                        Field.of("required", "Required" + AS_CONDITION, row -> json(row.due())),
                         Field.of("", "Required in orders with", row -> words(row.due(), words))),
                 family.positions());
     }
@@ -162,9 +175,9 @@ record EntryTable<R>(What what, String title, List<EntryTable.Field<R>> fields, 
                         Field.of("limit", "Limit", Limit::name),
                         Field.of("because", "Because", Limit::because),
                         Field.of("source", "Source", Limit::source),
-                        Field.of("never", "Never, as a condition", row -> row.then() == null ? json(row.when()) : ""),
-                        Field.of("when", "When, as a condition", row -> row.then() == null ? "" : json(row.when())),
-                        Field.of("then", "Then, as a condition", row -> json(row.then())),
+                        Field.of("never", "Never" + AS_CONDITION, row -> row.then() == null ? json(row.when()) : ""),
+                        Field.of("when", "When" + AS_CONDITION, row -> row.then() == null ? "" : json(row.when())),
+                        Field.of("then", "Then" + AS_CONDITION, row -> json(row.then())),
                         Field.of("", "No order may have", row -> words(row.forbids(), words))),
                 family.limits());
     }
@@ -174,11 +187,37 @@ record EntryTable<R>(What what, String title, List<EntryTable.Field<R>> fields, 
     }
 
     private static String json(@Nullable Condition condition) {
-        return condition == null || condition.isAlways() ? "" : LineEdits.flat(FamilySheet.json(condition));
+        return condition == null || condition.isAlways() ? "" : ConditionText.of(condition);
     }
 
     private static String words(@Nullable Condition condition, ConditionWords words) {
         return condition == null || condition.isAlways() ? "" : words.of(condition);
+    }
+
+    /** The rows as texts by their names, with what only tells under keys that begin with '='. */
+    Map<String, SortedMap<String, String>> cells() {
+        Map<String, SortedMap<String, String>> cells = new LinkedHashMap<>();
+        for (R row : rows) {
+            SortedMap<String, String> texts = new TreeMap<>();
+            fields.forEach(field -> FamilyRows.put(texts, field.keyOrTells(), field.text(row)));
+            cells.put(name(texts), texts);
+        }
+        return cells;
+    }
+
+    /** A row's name, of a value together with that of its option. */
+    String name(SortedMap<String, String> cells) {
+        String own = cells.getOrDefault(nameKey(), "");
+        return what == What.VALUE ? cells.getOrDefault("option", "") + FamilySheet.IS + own : own;
+    }
+
+    /** The heading above the cells of that key; that of the name for an unknown key. */
+    String heading(String key) {
+        return fields.stream()
+                .filter(field -> field.key().equals(key))
+                .findFirst()
+                .orElse(fields.get(0))
+                .heading();
     }
 
     /** The key of the column that names a row. */

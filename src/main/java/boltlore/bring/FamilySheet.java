@@ -36,6 +36,8 @@ public final class FamilySheet {
 
     static final String LINE = "Line";
     static final String POSITION = "Position";
+    static final String NAME = "Name";
+    static final String UNIT = "Unit";
     static final String PART = "Part number";
     static final String QUANTITY = "Quantity";
     static final String NOTE = "Note";
@@ -58,6 +60,7 @@ public final class FamilySheet {
                 .flatMap(position ->
                         position.lines().stream().map(line -> new Row(position, line, catalogue.part(line.part()))))
                 .toList();
+        FamilyRows written = FamilyRows.of(catalogue, family);
         ReportBuilder report = Report.named(family.name() + "-lines", title)
                 .about("Catalogue " + catalogue.revision())
                 .by(catalogue.workshop().name())
@@ -68,11 +71,12 @@ public final class FamilySheet {
                         .note(
                                 "A mark where the line is fitted; an option without a mark does not matter. Position, line, part,"
                                         + " quantity, marks, condition and note are taken back by 'boltlore bring --onto', and so are the"
-                                        + " sheets Positions, Options and Limits; what else is changed is not. A new row is a new line,"
+                                        + " sheets Positions, Options and Limits; what else is changed is told, and not taken. A new row is a new line,"
                                         + " position, value or limit; a new value may have a column of its own here, headed as the others.")
+                        .note(written.mark().written() + ". By this it is known what the workbook was written from.")
                         .add(lines(family).of(rows)));
         EntryTable.of(catalogue, family).forEach(table -> report.page(table.page()));
-        return report.build();
+        return report.page(written.page()).build();
     }
 
     private static TableSpec<Row> lines(Family family) {
@@ -80,9 +84,9 @@ public final class FamilySheet {
                 .text("position", POSITION, row -> row.position().name().text())
                 .text("line", LINE, row -> row.line().name().text())
                 .text("part", PART, row -> row.part().number().text())
-                .text("name", "Name", row -> row.part().name().english())
+                .text("name", NAME, row -> row.part().name().english())
                 .quantity("quantity", QUANTITY, "", row -> row.line().quantity())
-                .text("unit", "Unit", row -> row.part().unit());
+                .text("unit", UNIT, row -> row.part().unit());
         for (Option option : family.options()) {
             for (OptionValue value : option.values()) {
                 String heading = option.name() + IS + value.value();
@@ -132,7 +136,7 @@ public final class FamilySheet {
 
     /** The condition as the catalogue writes it, where marks cannot say it; else empty. */
     static String otherwise(Condition when) {
-        return marks(when).isPresent() ? "" : json(when).written().strip().replaceAll("\\s+", " ");
+        return marks(when).isPresent() ? "" : ConditionText.of(when);
     }
 
     /** The condition as the catalogue writes it. */

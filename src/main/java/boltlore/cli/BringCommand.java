@@ -65,10 +65,22 @@ final class BringCommand extends RoomCommand {
             description = "With --onto: write the edited catalogue into this new folder.")
     private @Nullable Path target;
 
+    @Option(
+            names = "--as-of-now",
+            description =
+                    "With --onto: take a list that does not say what it was written from as written from the catalogue"
+                            + " as it is now; it takes out again what was edited there since.")
+    private boolean asOfNow;
+
+    @Option(
+            names = "--yes",
+            description = "With --to: write it even if its proof finds defects; a terminal asks, a script is refused.")
+    private boolean insists;
+
     @Override
     int run(Screen screen) {
         if (onto != null) {
-            BringOnto back = new BringOnto(this, screen, onto, target);
+            BringOnto back = new BringOnto(this, screen, onto, target, asOfNow, insists);
             return files.stream().mapToInt(back::bring).max().orElse(Exit.OK);
         }
         if (mapping != null && files.size() > 1) {
@@ -137,7 +149,7 @@ final class BringCommand extends RoomCommand {
         return System.console() != null;
     }
 
-    private static BufferedReader input() {
+    static BufferedReader input() {
         return new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
     }
 

@@ -1,10 +1,10 @@
 package boltlore.cli;
 
-import boltlore.bring.LineEdits;
+import boltlore.bring.BroughtBack;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Family;
 import boltlore.catalogue.json.CatalogueReader;
-import boltlore.catalogue.json.FamilyEdits;
+import boltlore.checking.Checks;
+import boltlore.checking.Remark;
 import boltlore.exports.NewFiles;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
@@ -16,7 +16,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -30,54 +32,51 @@ record BringOnto(
         RoomCommand command,
         Screen screen,
         Path catalogue,
-        @Nullable Path target) {
+        @Nullable Path target,
+        boolean asOfNow,
+        boolean insists) {
 
     private static final Duration LONGEST = Duration.ofSeconds(60);
 
     int bring(Path file) {
         Outcome<Integer> exit = CatalogueReader.read(catalogue)
                 .then(before -> BringCommand.bytes(file)
-                        .then(bytes -> family(file, before)
-                                .then(family -> LineEdits.read(file.toString(), bytes, before, family)
-                                        .then(edits -> changed(before, family, edits)))));
+                        .then(bytes -> BroughtBack.read(file.toString(), bytes, before, asOfNow)
+                                .then(back -> changed(before, back))));
         return command.done(screen, exit);
     }
 
-    /** The family whose name the file's begins with. */
-    private static Outcome<Family> family(Path file, Catalogue known) {
-        String name = String.valueOf(file.getFileName());
-        return known.families().values().stream()
-                .filter(family -> name.startsWith(family.name() + "-lines"))
-                .findFirst()
-                .<Outcome<Family>>map(Outcome::sound)
-                .orElseGet(() -> Outcome.faulty(Fault.of(
-                        file.toString(),
-                        "a name that no family's list has",
-                        "a file named as 'parts-list' named it, such as "
-                                + known.families().keySet().iterator().next() + "-lines.xlsx",
-                        "Rename it.")));
-    }
-
-    private Outcome<Integer> changed(Catalogue before, Family family, FamilyEdits edits) {
-        List<String> says = edits.says();
-        screen.line(says.isEmpty() ? "Nothing was changed." : "Changed in " + family.name() + ": " + says.size());
+    private Outcome<Integer> changed(Catalogue before, BroughtBack back) {
+        String family = back.family().name();
+        List<String> says = back.says();
+        screen.line(says.isEmpty() ? "Nothing was changed." : "Changed in " + family + ": " + says.size());
         says.forEach(each -> screen.wrapped(2, each));
-        return says.isEmpty()
-                ? Outcome.sound(Exit.OK)
-                : edits.apply(catalogue, family.name()).then(texts -> proved(before, family.name(), texts));
+        back.notes().forEach(note -> screen.wrapped(0, note));
+        if (says.isEmpty()) {
+            return back.faults().isEmpty() ? Outcome.sound(Exit.OK) : Outcome.faulty(back.faults());
+        }
+        Outcome<SortedMap<String, String>> edited = back.edits().apply(catalogue, family);
+        return edited instanceof Outcome.Sound<SortedMap<String, String>> texts
+                ? proved(before, back, texts.value())
+                : sound(Outcome.<Catalogue>faulty(edited.faults()), back).then(none -> Outcome.sound(Exit.OK));
     }
 
     /** Reads the edited catalogue from a folder of its own, which is gone when the proof is made. */
-    private Outcome<Integer> proved(Catalogue before, String family, SortedMap<String, String> changes) {
+    private Outcome<Integer> proved(Catalogue before, BroughtBack back, SortedMap<String, String> changes) {
         try {
             SortedMap<String, byte[]> whole = contents();
             changes.forEach((path, text) -> whole.put(path, text.getBytes(StandardCharsets.UTF_8)));
             Path aside = Files.createTempDirectory("boltlore");
             try {
+                String family = back.family().name();
                 return NewFiles.write(aside, whole)
-                        .then(written -> placed(CatalogueReader.read(aside), aside))
-                        .then(after -> Outcome.sound(kits(before, after, family)))
-                        .then(exit -> exit == Exit.OK && target != null ? written(whole, target) : told(exit));
+                        .then(written -> sound(
+                                new EditedFaults(catalogue, aside, back, changes.keySet())
+                                        .of(CatalogueReader.read(aside)),
+                                back))
+                        .then(after ->
+                                Outcome.sound(Math.max(kits(before, after, family), holds(before, after, family))))
+                        .then(exit -> concluded(exit, whole));
             } finally {
                 delete(aside);
             }
@@ -87,39 +86,76 @@ record BringOnto(
         }
     }
 
-    /** Faults of the edited catalogue, as if it lay where the catalogue lies. */
-    private Outcome<Catalogue> placed(Outcome<Catalogue> read, Path aside) {
-        return read.faults().isEmpty()
-                ? read
-                : Outcome.faulty(read.faults().stream()
-                        .map(fault -> new Fault(
-                                fault.file().replace(aside.toString(), catalogue + " as edited"),
-                                fault.line(),
-                                fault.place(),
-                                fault.found(),
-                                fault.expected(),
-                                fault.advice()))
-                        .toList());
+    /** The edited catalogue, if neither the workbook nor what came of it has a fault: all of them at once. */
+    private static Outcome<Catalogue> sound(Outcome<Catalogue> read, BroughtBack back) {
+        List<Fault> all =
+                Stream.concat(back.faults().stream(), read.faults().stream()).toList();
+        return all.isEmpty() ? read : Outcome.faulty(all);
     }
 
     private int kits(Catalogue before, Catalogue after, String family) {
         Deadline until = Deadline.in(LONGEST.toNanos(), System::nanoTime);
         ProofTask.Done done = new RevisionTask(before, after, List.of(after.family(family)))
-                .done(until, new ProofProgress(command.aside()));
+                .done(until, new ProofProgress(command.progress()));
         done.print(screen);
         return done.exit();
     }
 
-    private Outcome<Integer> told(int exit) {
-        screen.wrapped(0, "Nothing was written. --to FOLDER writes the edited catalogue into a new folder.");
-        return Outcome.sound(exit);
+    /** Says what is doubtful in the edited catalogue and was not before, and what its proof finds. */
+    private int holds(Catalogue before, Catalogue after, String family) {
+        Set<Remark> known = new HashSet<>(Checks.checkRest(before, Set.of(), true));
+        List<Remark> fresh = Checks.checkRest(after, Set.of(), true).stream()
+                .filter(remark -> !known.contains(remark))
+                .toList();
+        screen.line("To check since the edits: " + fresh.size());
+        fresh.forEach(remark -> screen.wrapped(
+                2,
+                remark.about() + ": found " + remark.found() + "; expected " + remark.expected() + ". "
+                        + remark.advice() + "."));
+        Deadline until = Deadline.in(LONGEST.toNanos(), System::nanoTime);
+        ProofResults done = new ProvingTask(
+                        after,
+                        List.of(after.family(family)),
+                        new ProofFiles(),
+                        (folder, sets) -> Outcome.sound(List.of()))
+                .done(until, new ProofProgress(command.progress()));
+        if (done.exit() == Exit.OK) {
+            screen.line("Proved: " + family + " holds as edited.");
+        } else {
+            done.printOpen(screen);
+            screen.line("");
+        }
+        return done.exit();
     }
 
-    private Outcome<Integer> written(SortedMap<String, byte[]> whole, Path folder) {
-        return NewFiles.write(folder, whole).then(files -> {
-            screen.line("Written into " + folder + ": " + files.size() + " files.");
-            return Outcome.sound(Exit.OK);
+    /** Writes what holds; what does not where somebody insists, in the terminal or by --yes. */
+    private Outcome<Integer> concluded(int exit, SortedMap<String, byte[]> whole) {
+        if (target == null) {
+            screen.wrapped(0, "Nothing was written. --to FOLDER writes the edited catalogue into a new folder.");
+            return Outcome.sound(exit);
+        }
+        if (exit != Exit.OK
+                && !insists
+                && !said("The edited catalogue does not hold as it is. Write it all the same?")) {
+            screen.wrapped(
+                    0,
+                    "Nothing was written, for the edited catalogue does not hold as it is. Edit the workbook and bring it"
+                            + " again; --yes writes it all the same.");
+            return Outcome.sound(exit);
+        }
+        return NewFiles.write(target, whole).then(files -> {
+            screen.line("Written into " + target + ": " + files.size() + " files.");
+            return Outcome.sound(exit);
         });
+    }
+
+    /** Whether somebody in a terminal says yes; a script is not asked. */
+    private boolean said(String question) {
+        return OnTerminal.isTerminal(Sure.INPUT)
+                && new Dialogue(screen, BringCommand.input())
+                        .ask(question + " Type yes:")
+                        .filter("yes"::equalsIgnoreCase)
+                        .isPresent();
     }
 
     /** All files of the catalogue's folder by path. */

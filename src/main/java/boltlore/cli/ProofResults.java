@@ -130,6 +130,11 @@ final class ProofResults implements ProofTask.Done {
         }
     }
 
+    /** What somebody has to act on alone. */
+    void printOpen(Screen screen) {
+        proofs.forEach(proof -> ProofText.printOpen(screen, proof, this::witness));
+    }
+
     private String witness(Answer.Defect defect) {
         String file = files.get(defect);
         return file == null ? "" : file;

@@ -34,7 +34,22 @@ final class ProofText {
         new ProofText(screen, proof, witness).print();
     }
 
+    /** What somebody has to act on alone: defects, and what was not proved. */
+    static void printOpen(Screen screen, FamilyProof proof, Function<Answer.Defect, String> witness) {
+        ProofText text = new ProofText(screen, proof, witness);
+        text.defects();
+        text.left();
+    }
+
     private void print() {
+        AcceptedText accepted = defects();
+        accepted.print();
+        proved();
+        information();
+        left();
+    }
+
+    private AcceptedText defects() {
         screen.heading(proof.family().name() + ": " + number(proof.answers().size()) + " statements about "
                 + (proof.orders() instanceof Count.Exactly
                         ? number(proof.orders()) + " valid orders"
@@ -45,9 +60,10 @@ final class ProofText {
         AcceptedText accepted = new AcceptedText(screen, proof);
         accepted.verdict();
         proof.openDefects().forEach(this::defect);
-        accepted.print();
-        proved();
-        information();
+        return accepted;
+    }
+
+    private void left() {
         proof.only(Answer.NotDecided.class)
                 .collect(Collectors.groupingBy(Answer.NotDecided::why, LinkedHashMap::new, Collectors.toList()))
                 .forEach((why, answers) -> rest("Not decided, because " + why + ":", answers));

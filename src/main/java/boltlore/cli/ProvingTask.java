@@ -21,7 +21,7 @@ record ProvingTask(
         implements ProofTask {
 
     @Override
-    public Done done(Deadline until, ProofProgress progress) {
+    public ProofResults done(Deadline until, ProofProgress progress) {
         CatalogueSession session = CatalogueSession.of(catalogue);
         List<FamilyProof> proofs = new ArrayList<>();
         List<TrialKits> trials = new ArrayList<>();

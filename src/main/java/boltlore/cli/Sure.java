@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
 final class Sure {
 
     /** Where Linux says what this process reads from. */
-    private static final Path INPUT = Path.of("/proc/self/fd/0");
+    static final Path INPUT = Path.of("/proc/self/fd/0");
 
     @Option(names = "--yes", description = "Do not ask first whether you are sure.")
     private boolean yes;

@@ -8,7 +8,10 @@ import boltlore.catalogue.Position;
 import boltlore.measure.PositionName;
 import boltlore.measure.Wording;
 import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Says a condition of a family in plain words, in one language. */
 public final class ConditionWords {
@@ -47,11 +50,17 @@ public final class ConditionWords {
         return inner && conditions.size() > 1 ? "(" + joined + ")" : joined;
     }
 
+    /** A value that the family does not have (yet) is said by its name. */
     private String values(Condition.Is is) {
-        List<String> says = family.option(is.option()).map(Option::values).orElse(List.of()).stream()
-                .filter(value -> is.values().contains(value.value()))
-                .map(OptionValue::says)
-                .map(Wording::english)
+        List<OptionValue> known = family.option(is.option()).map(Option::values).orElse(List.of());
+        SortedSet<String> unknown = new TreeSet<>(is.values());
+        known.forEach(value -> unknown.remove(value.value()));
+        List<String> says = Stream.concat(
+                        known.stream()
+                                .filter(value -> is.values().contains(value.value()))
+                                .map(OptionValue::says)
+                                .map(Wording::english),
+                        unknown.stream().map(value -> is.option().text() + " " + value))
                 .toList();
         return says.size() == 1 ? says.get(0) : "(" + String.join(" or ", says) + ")";
     }

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DataFormatter;
@@ -39,7 +40,7 @@ class BringFamilyBackTest {
         boltlore("parts-list", "--catalogue", into, "--out", folder);
     }
 
-    private Ran back(Consumer<XSSFWorkbook> edit) throws IOException {
+    private Ran back(Consumer<XSSFWorkbook> edit, Object... more) throws IOException {
         Path workbook = folder.resolve("lamp-cart-lines.xlsx");
         try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(workbook))) {
             edit.accept(book);
@@ -47,7 +48,8 @@ class BringFamilyBackTest {
                 book.write(out);
             }
         }
-        return boltlore("bring", workbook, "--onto", into, "--to", edited);
+        return boltlore(Stream.concat(Stream.of("bring", workbook, "--onto", into, "--to", edited), Stream.of(more))
+                .toArray());
     }
 
     /** A row with these texts under their headings, below all others. */
@@ -143,7 +145,7 @@ class BringFamilyBackTest {
 
         assertThat(ran.out())
                 .contains("value open of option body is new: says 'Open body'")
-                .contains("fitted when {\"body\": [\"late\", \"open\"]}")
+                .contains("fitted in (Late or body open) instead of Late")
                 .doesNotContain("option body:");
         assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
         assertThat(family().replaceAll("\\s+", " ")).contains("\"value\": \"open\", \"says\": \"Open body\"");
@@ -210,5 +212,30 @@ class BringFamilyBackTest {
 
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
         assertThat(ran.err()).contains("'body = late' a second time");
+    }
+
+    /** The lamp is a part of the early body alone, though every order must have one. */
+    private static void unproved(XSSFWorkbook book) {
+        cell(book, "Lines", "Line", "lamp-cart-lamp", "body = early").setCellValue("x");
+        cell(book, "Positions", "Position", "lamp-cart-lamp", "Required, as a condition")
+                .setCellValue("{\"body\": \"late\"}");
+    }
+
+    @Test
+    void what_the_proof_finds_is_told_and_nothing_is_written() throws IOException {
+        Ran ran = back(BringFamilyBackTest::unproved);
+
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.STOPPED);
+        assertThat(ran.out()).contains("lamp-cart-lamp", "does not hold as it is", "--yes writes it all the same");
+        assertThat(edited).doesNotExist();
+    }
+
+    @Test
+    void what_the_proof_finds_is_written_where_somebody_insists_and_the_code_says_it_still() throws IOException {
+        Ran ran = back(BringFamilyBackTest::unproved, "--yes");
+
+        assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
+        assertThat(ran.out()).contains("Written into " + edited);
+        assertThat(boltlore("prove", "lamp-cart", "--catalogue", edited).exit()).isEqualTo(Exit.STOPPED);
     }
 }

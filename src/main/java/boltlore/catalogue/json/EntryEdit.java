@@ -1,7 +1,9 @@
 package boltlore.catalogue.json;
 
 import java.util.Locale;
+import java.util.Set;
 import java.util.SortedMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /**
@@ -13,6 +15,9 @@ import java.util.stream.Collectors;
  */
 public record EntryEdit(
         What what, String of, String name, String after, SortedMap<String, KitEdit.Change> keys, KitEdit.Kind kind) {
+
+    /** Keys under which a condition stands. */
+    static final Set<String> CONDITIONS = Set.of("required", "never", "when", "then");
 
     /** What is edited. */
     public enum What {
@@ -28,7 +33,7 @@ public record EntryEdit(
     }
 
     /** 'option lamp: asks 'Which lamp?' instead of 'Lamp?''. */
-    public String says() {
+    String says(UnaryOperator<String> conditions) {
         String entry = what.key() + " " + name + (of.isEmpty() ? "" : " of option " + of);
         if (kind == KitEdit.Kind.REMOVED) {
             return entry + " is taken out";
@@ -37,7 +42,11 @@ public record EntryEdit(
                 + (kind == KitEdit.Kind.ADDED ? " is new" : "")
                 + (keys.isEmpty() ? "" : ": ")
                 + keys.entrySet().stream()
-                        .map(each -> change(each.getKey(), each.getValue()))
+                        .map(each -> change(
+                                each.getKey(),
+                                CONDITIONS.contains(each.getKey())
+                                        ? each.getValue().in(conditions)
+                                        : each.getValue()))
                         .collect(Collectors.joining("; "));
     }
 
@@ -47,6 +56,6 @@ public record EntryEdit(
     }
 
     private static String shown(String value) {
-        return value.startsWith("{") ? value : "'" + value + "'";
+        return "'" + value + "'";
     }
 }

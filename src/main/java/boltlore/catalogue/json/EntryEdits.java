@@ -19,7 +19,6 @@ import org.jspecify.annotations.Nullable;
 final class EntryEdits {
 
     private static final SourceLocation NOWHERE = SourceLocation.document("", 0);
-    private static final Set<String> CONDITIONS = Set.of("required", "never", "when", "then");
 
     private final List<EntryEdit> edits;
     private final Set<EntryEdit> done = new HashSet<>();
@@ -134,7 +133,7 @@ final class EntryEdits {
             languages.put("en", new Json.Text(NOWHERE, value));
             entry.put(place, new Json.Obj(before.location(), languages));
         } else {
-            entry.put(place, CONDITIONS.contains(key) ? condition(value) : new Json.Text(NOWHERE, value));
+            entry.put(place, EntryEdit.CONDITIONS.contains(key) ? condition(value) : new Json.Text(NOWHERE, value));
         }
     }
 

@@ -4,12 +4,16 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.Json;
 import boltlore.json.JsonFile;
+import boltlore.json.JsonOut;
+import boltlore.json.KeptLayout;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -20,33 +24,55 @@ import java.util.stream.Stream;
  */
 public record FamilyEdits(List<EntryEdit> entries, List<KitEdit> lines) {
 
-    /** Each edit in a sentence. */
-    public List<String> says() {
+    /**
+     * Each edit in a sentence.
+     *
+     * @param conditions how a condition, as the catalogue writes it, is said
+     * @return what is edited, in the order of the family
+     */
+    public List<String> says(UnaryOperator<String> conditions) {
         return Stream.concat(
-                        entries.stream().map(EntryEdit::says), lines.stream().map(KitEdit::says))
+                        entries.stream().map(edit -> edit.says(conditions)),
+                        lines.stream().map(edit -> edit.says(conditions)))
                 .toList();
     }
 
-    /** The files that change, as texts by their path within the folder; an edit that finds no place is a fault. */
+    /**
+     * The files that change, laid out as they were but for what is edited.
+     *
+     * @param folder of the catalogue
+     * @param family whose files they are
+     * @return the texts by path within the folder; an edit that finds no place is a fault
+     */
     public Outcome<SortedMap<String, String>> apply(Path folder, String family) {
         return CatalogueFolder.look(folder).then(files -> {
             SortedMap<String, Json> trees = new TreeMap<>();
+            Map<String, String> written = new TreeMap<>();
             String own = "families/" + family + "/";
             files.files().forEach((path, file) -> {
                 if (path.startsWith(own + "kit/") || path.equals(own + "family.json")) {
-                    if (JsonFile.read(file) instanceof Outcome.Sound<Json> tree) {
-                        trees.put(path, tree.value());
-                    }
+                    JsonFile.bytes(file).then(bytes -> {
+                        written.put(path, new String(bytes, StandardCharsets.UTF_8));
+                        return JsonFile.parse(file.toString(), bytes).then(tree -> {
+                            trees.put(path, tree);
+                            return Outcome.sound(tree);
+                        });
+                    });
                 }
             });
-            return texts(trees, own, folder);
+            return texts(trees, own, folder).then(texts -> {
+                SortedMap<String, String> kept = new TreeMap<>();
+                texts.forEach((path, json) -> kept.put(
+                        path, written.containsKey(path) ? KeptLayout.of(written.get(path), json) : json.written()));
+                return Outcome.sound(kept);
+            });
         });
     }
 
-    private Outcome<SortedMap<String, String>> texts(SortedMap<String, Json> trees, String own, Path folder) {
+    private Outcome<SortedMap<String, JsonOut>> texts(SortedMap<String, Json> trees, String own, Path folder) {
         EntryEdits put = new EntryEdits(entries);
         KitEdits kit = new KitEdits(lines);
-        SortedMap<String, String> texts = new TreeMap<>();
+        SortedMap<String, JsonOut> texts = new TreeMap<>();
         Map<String, Json> edited = new TreeMap<>();
         put.own().ifPresent(positions -> edited.put(free(trees, own), positions));
         trees.forEach((path, tree) -> edited.put(path, path.contains("/kit/") ? put.kit(tree) : put.family(tree)));
@@ -54,8 +80,8 @@ public record FamilyEdits(List<EntryEdit> entries, List<KitEdit> lines) {
                 .ifPresent(text -> texts.put(path, text)));
         List<Fault> faults = new ArrayList<>();
         Stream.concat(
-                        put.left().stream().map(EntryEdit::says),
-                        kit.left().stream().map(KitEdit::says))
+                        put.left().stream().map(edit -> edit.says(UnaryOperator.identity())),
+                        kit.left().stream().map(edit -> edit.says(UnaryOperator.identity())))
                 .forEach(says -> faults.add(Fault.of(
                         folder.toString(),
                         says,

@@ -24,11 +24,11 @@ final class KitEdits {
         return edits.stream().filter(edit -> !done.contains(edit)).toList();
     }
 
-    /** The file's text, where it was changed before or is now. */
-    Optional<String> into(Json tree, boolean changed, boolean ofKit) {
+    /** What the file is to hold, where it was changed before or is now. */
+    Optional<JsonOut> into(Json tree, boolean changed, boolean ofKit) {
         int before = done.size();
         JsonOut text = ofKit ? file(tree) : plain(tree);
-        return changed || done.size() > before ? Optional.of(text.written()) : Optional.empty();
+        return changed || done.size() > before ? Optional.of(text) : Optional.empty();
     }
 
     private JsonOut file(Json tree) {
@@ -50,7 +50,7 @@ final class KitEdits {
         Map<String, Json> members = position instanceof Json.Obj object ? object.members() : Map.of();
         String name = EntryEdits.text(members.get("position"));
         if (!(members.get("lines") instanceof Json.Arr lines)) {
-            return added(ownName(members)).isEmpty() ? onlyLine(members) : position(withLines(members));
+            return isOnlyLine(ownName(members)) ? onlyLine(members) : position(withLines(members));
         }
         List<JsonOut> left = new ArrayList<>();
         lines.items()
@@ -62,6 +62,14 @@ final class KitEdits {
         JsonOut.Members json = JsonOut.object();
         members.forEach((key, value) -> json.put(key, key.equals("lines") ? JsonOut.list(left) : plain(value)));
         return left.isEmpty() ? Optional.empty() : Optional.of(json);
+    }
+
+    /** Whether the position can be written as its only line: it gets none beside it, and no name of its own. */
+    private boolean isOnlyLine(String position) {
+        return added(position).isEmpty()
+                && edits.stream()
+                        .noneMatch(edit ->
+                                edit.position().equals(position) && edit.name().isPresent());
     }
 
     private List<KitEdit> added(String position) {
@@ -84,6 +92,8 @@ final class KitEdits {
         Map<String, Json> line = new LinkedHashMap<>(Map.of("line", name));
         Map<String, Json> position = new LinkedHashMap<>(Map.of("position", name));
         members.forEach((key, value) -> (Defaults.OF_ONLY_LINE.contains(key) ? line : position).put(key, value));
+        // It was required when its only line is fitted.
+        position.putIfAbsent("required", members.getOrDefault("when", new Json.Obj(nowhere, Map.of())));
         position.put("lines", new Json.Arr(nowhere, List.of(new Json.Obj(nowhere, line))));
         return new Json.Obj(nowhere, position);
     }
@@ -122,8 +132,10 @@ final class KitEdits {
         }
         // Its usual name comes from its part, or from its being alone.
         boolean named = members.containsKey("line") || !added(position).isEmpty();
-        return Optional.of(edit.map(change ->
-                        changed(members, change, named || change.part().isPresent()))
+        return Optional.of(edit.map(change -> changed(
+                        members,
+                        change,
+                        named || change.part().isPresent() || change.name().isPresent()))
                 .orElseGet(() -> named && !members.containsKey("line") ? named(name, members) : plain(line)));
     }
 
@@ -139,6 +151,7 @@ final class KitEdits {
             values.put("line", JsonOut.text(edit.line()));
         }
         members.forEach((key, value) -> values.put(key, plain(value)));
+        edit.name().ifPresent(name -> values.put("line", JsonOut.text(name.to())));
         edit.part().ifPresent(part -> values.put("part", JsonOut.text(part.to())));
         edit.quantity().ifPresent(quantity -> values.put("quantity", JsonOut.text(quantity.to())));
         edit.when().ifPresent(when -> values.put("when", plain(EntryEdits.condition(when.to()))));
