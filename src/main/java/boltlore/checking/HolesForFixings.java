@@ -17,11 +17,13 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Bolts that a line brings fit through, or into, the holes of its part, and there is a bolt for each hole of their size. */
@@ -125,22 +127,18 @@ final class HolesForFixings {
                 .reduce(BigDecimal.ZERO, BigDecimal::add)
                 .setScale(0, RoundingMode.CEILING)
                 .intValue();
-        int through = most(carried(line), thread, this::goesThrough);
         int clear = count(part, wanted::clear);
-        Optional<Remark> unfilled = unused(line, thread, clear, "clear holes", own, through);
-        return unfilled.isPresent()
-                ? unfilled
-                : unused(
-                        line,
-                        thread,
-                        count(part, wanted::suit),
-                        "holes",
-                        own,
-                        most(carried(line), thread, (position, need) -> true));
+        int all = count(part, wanted::suit);
+        int through = most(carried(line), thread, this::goesThrough);
+        int carried = most(carried(line), thread, (position, need) -> true);
+        return clear > own && !through(line, thread).contains(clear - own)
+                ? unused(line, thread, clear, "clear holes", own, through, false)
+                : unused(line, thread, all, "holes", own, carried, all <= own + carried);
     }
 
-    private Optional<Remark> unused(Line line, String thread, int holes, String called, int own, int carried) {
-        return holes <= own + carried
+    private Optional<Remark> unused(
+            Line line, String thread, int holes, String called, int own, int carried, boolean filled) {
+        return filled
                 ? Optional.empty()
                 : Optional.of(new Remark(
                         Said.line(family, line),
@@ -157,6 +155,33 @@ final class HolesForFixings {
                 .filter(hole -> diameter.test(hole.diameterMm()))
                 .mapToInt(Hole::count)
                 .sum();
+    }
+
+    /** How many bolts of what a line carries may go through it: all of one device or none, fewer where others carry it too. */
+    private Set<Integer> through(Line line, String thread) {
+        Set<Integer> sums = Set.of(0);
+        for (Position position : carried(line).toList()) {
+            Set<Integer> more = position.lines().stream()
+                    .map(each -> bolts(each, thread, need -> goesThrough(position, need)))
+                    .flatMap(bolts -> alone(position)
+                            ? Stream.of(0, bolts)
+                            : IntStream.rangeClosed(0, bolts).boxed())
+                    .collect(Collectors.toSet());
+            sums = sums.stream()
+                    .flatMap(sum -> more.stream().map(bolts -> sum + bolts))
+                    .collect(Collectors.toSet());
+        }
+        return sums;
+    }
+
+    private boolean alone(Position carried) {
+        List<Position> carriers = family.positions().stream()
+                .filter(position -> position.lines().stream()
+                        .anyMatch(line -> line.carries().contains(carried.name())))
+                .toList();
+        return carriers.size() == 1
+                && carriers.get(0).lines().stream()
+                        .allMatch(line -> line.quantity().compareTo(BigDecimal.ONE) <= 0);
     }
 
     /** As far as joints.json tells: a hole whose thread has a depth is tapped, in what the bolt holds onto. */
