@@ -1,13 +1,16 @@
 package boltlore.checking;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Bolts that are left out of the demo, and a shaft that is packed in another length than it has. */
+/** Bolts left out of the demo, a shaft packed in another length than it has, and what a family that cannot be read names. */
 class PlantedBoltsTest {
 
     @TempDir
@@ -42,5 +45,29 @@ class PlantedBoltsTest {
         String sized = "\"sizeMm\": {\"length\": ";
         PlantedDemo.told(
                 folder, Check.SIZE, "workshop/shipping.json", "\"" + part + "\"", sized + from, sized + to, about);
+    }
+
+    /** A mistyped part, and a circuit without its bleed: the family cannot be read, and no cable of it is at fault. */
+    @ParameterizedTest
+    @CsvSource({
+        "kit/low-voltage.json, '\"part\": \"LV-BF15\"', '\"part\": \"LV-BF51\"'",
+        "fits.json, '\"bleed\": \"motor-bleed\", ', ''",
+        "fits.json, '\"fill\": \"motor-tank\", ', ''"
+    })
+    void what_only_an_unreadable_family_names_is_not_told(String file, String from, String to) throws IOException {
+        assertThat(PlantedDemo.ofTheRest(folder, "families/pannier-van/" + file, from, to))
+                .isEmpty();
+    }
+
+    @Test
+    void a_cable_without_a_conductor_is_told_where_all_families_are_read() throws IOException {
+        PlantedDemo.told(
+                folder,
+                Check.CONDUCTORS,
+                "parts/pannier-high-voltage.json",
+                "\"part\": \"PV-HB-LLB\"",
+                "{\"part\": \"HV-W95\", \"perMetre\": \"2\"}, ",
+                "",
+                "part PV-HB-LLB");
     }
 }
