@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param hs beginnings of customs codes that only parts of it have
  * @param flow what goes through a port of every part of it, and of no other; or null
  * @param takes how many of another kind each part of it holds or asks for
+ * @param signed whether whoever tightens the bolts of such a part signs for them, as those of steering and brakes
  * @param tracked what stores write down of each part of it at least, or null where the house does not ask
  * @param needed null where no vehicle must have one
  */
@@ -21,6 +22,7 @@ public record PartKind(
         List<String> hs,
         @Nullable Flow flow,
         List<Takes> takes,
+        boolean signed,
         @Nullable Tracked tracked,
         @Nullable Needed needed) {
 

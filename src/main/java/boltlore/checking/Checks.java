@@ -50,7 +50,6 @@ public final class Checks {
             PlausibleMass::remarks,
             BranchesHold::remarks,
             CablesJudged::remarks,
-            CableConductors::remarks,
             CableFacts::remarks,
             PackFacts::remarks,
             ElectricLimitsUsual::remarks,
@@ -89,6 +88,9 @@ public final class Checks {
             FusesAlike::remarks,
             Translations::unnamedBags);
 
+    /** These look whether any family names what a part holds. */
+    private static final List<Function<Catalogue, Stream<Remark>>> OF_ALL_FAMILIES = List.of(CableConductors::remarks);
+
     /** What adds up from the parts inside an assembly. */
     private static final Set<Check> ADDED_UP = EnumSet.of(
             Check.MASS_AGAINST_AREA,
@@ -103,7 +105,7 @@ public final class Checks {
 
     /** What is doubtful in the catalogue, by subject. */
     public static List<Remark> check(Catalogue catalogue) {
-        return run(Stream.concat(OF_PARTS.stream(), OF_ALL.stream()), catalogue).toList();
+        return run(chosen(true, true), catalogue).toList();
     }
 
     /**
@@ -111,17 +113,29 @@ public final class Checks {
      *
      * @param faulty parts whose figures may be stand-ins, so that nothing is told of them
      * @param workshopKnown whether the workshop's own files are there to compare with
+     * @param familiesKnown whether all families are there
      */
-    public static List<Remark> checkRest(Catalogue rest, Set<PartNumber> faulty, boolean workshopKnown) {
+    public static List<Remark> checkRest(
+            Catalogue rest, Set<PartNumber> faulty, boolean workshopKnown, boolean familiesKnown) {
         Set<String> open = subjects(rest, faulty);
         Set<String> openInside = rest.parts().values().stream()
                 .filter(part -> holds(rest, part, faulty))
                 .map(Said::part)
                 .collect(Collectors.toSet());
-        return run(Stream.concat(OF_PARTS.stream(), workshopKnown ? OF_ALL.stream() : Stream.of()), rest)
+        return run(chosen(workshopKnown, familiesKnown), rest)
                 .filter(remark -> !open.contains(remark.about()))
                 .filter(remark -> !(ADDED_UP.contains(remark.check()) && openInside.contains(remark.about())))
                 .toList();
+    }
+
+    private static Stream<Function<Catalogue, Stream<Remark>>> chosen(boolean workshopKnown, boolean familiesKnown) {
+        return Stream.of(
+                        OF_PARTS,
+                        workshopKnown ? OF_ALL : List.<Function<Catalogue, Stream<Remark>>>of(),
+                        workshopKnown && familiesKnown
+                                ? OF_ALL_FAMILIES
+                                : List.<Function<Catalogue, Stream<Remark>>>of())
+                .flatMap(List::stream);
     }
 
     private static Stream<Remark> run(Stream<Function<Catalogue, Stream<Remark>>> checks, Catalogue catalogue) {

@@ -17,9 +17,13 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.BiPredicate;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Bolts that a line brings fit through, or into, the holes of its part, and there is a bolt for each hole of their size. */
@@ -93,10 +97,7 @@ final class HolesForFixings {
 
     private Optional<Remark> of(Line line, Part part, String thread, MetricHoles wanted, List<Need> needs) {
         int bolts = bolts(needs, line);
-        int fitting = part.holes().stream()
-                .filter(hole -> wanted.suit(hole.diameterMm()))
-                .mapToInt(Hole::count)
-                .sum();
+        int fitting = count(part, wanted::suit);
         if (fitting == 0) {
             return Optional.of(new Remark(
                     Said.line(family, line),
@@ -106,7 +107,7 @@ final class HolesForFixings {
                     "Check the fixing, or the drawing's holes"));
         }
         if (fitting >= bolts) {
-            return unused(line, thread, needs, fitting);
+            return unused(line, part, thread, wanted, needs);
         }
         return Optional.of(new Remark(
                 Said.line(family, line),
@@ -116,22 +117,80 @@ final class HolesForFixings {
                 "Check the count of the fixings and of the holes"));
     }
 
-    /** However many of its bolts come at once, and whatever stands on it. */
-    private Optional<Remark> unused(Line line, String thread, List<Need> needs, int fitting) {
-        int bolts = needs.stream()
-                        .map(need -> forOne(need, line))
-                        .reduce(BigDecimal.ZERO, BigDecimal::add)
-                        .setScale(0, RoundingMode.CEILING)
-                        .intValue()
-                + most(carried(line), thread);
-        return fitting <= bolts
+    /**
+     * However many of its bolts come at once, and whatever stands on it. What is screwed into a thread of the bracket goes
+     * through none of its clear holes.
+     */
+    private Optional<Remark> unused(Line line, Part part, String thread, MetricHoles wanted, List<Need> needs) {
+        int own = needs.stream()
+                .map(need -> forOne(need, line))
+                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                .setScale(0, RoundingMode.CEILING)
+                .intValue();
+        int clear = count(part, wanted::clear);
+        int all = count(part, wanted::suit);
+        int through = most(carried(line), thread, this::goesThrough);
+        int carried = most(carried(line), thread, (position, need) -> true);
+        return clear > own && !through(line, thread).contains(clear - own)
+                ? unused(line, thread, clear, "clear holes", own, through, false)
+                : unused(line, thread, all, "holes", own, carried, all <= own + carried);
+    }
+
+    private Optional<Remark> unused(
+            Line line, String thread, int holes, String called, int own, int carried, boolean filled) {
+        return filled
                 ? Optional.empty()
                 : Optional.of(new Remark(
                         Said.line(family, line),
                         Check.HOLE_UNUSED,
-                        fitting + " holes of " + line.part() + " for " + thread + ", and " + bolts + " such bolts",
+                        holes + " " + called + " of " + line.part() + " for " + thread + ", " + own
+                                + " such bolts of its own"
+                                + (carried == 0 ? "" : " and " + carried + " of what it carries"),
                         "a bolt for each of them, here or in what the bracket carries",
                         "Check the count of the fixings and of the holes"));
+    }
+
+    private static int count(Part part, Predicate<BigDecimal> diameter) {
+        return part.holes().stream()
+                .filter(hole -> diameter.test(hole.diameterMm()))
+                .mapToInt(Hole::count)
+                .sum();
+    }
+
+    /** How many bolts of what a line carries may go through it: all of one device or none, fewer where others carry it too. */
+    private Set<Integer> through(Line line, String thread) {
+        Set<Integer> sums = Set.of(0);
+        for (Position position : carried(line).toList()) {
+            Set<Integer> more = position.lines().stream()
+                    .map(each -> bolts(each, thread, need -> goesThrough(position, need)))
+                    .flatMap(bolts -> alone(position)
+                            ? Stream.of(0, bolts)
+                            : IntStream.rangeClosed(0, bolts).boxed())
+                    .collect(Collectors.toSet());
+            sums = sums.stream()
+                    .flatMap(sum -> more.stream().map(bolts -> sum + bolts))
+                    .collect(Collectors.toSet());
+        }
+        return sums;
+    }
+
+    private boolean alone(Position carried) {
+        List<Position> carriers = family.positions().stream()
+                .filter(position -> position.lines().stream()
+                        .anyMatch(line -> line.carries().contains(carried.name())))
+                .toList();
+        return carriers.size() == 1
+                && carriers.get(0).lines().stream()
+                        .allMatch(line -> line.quantity().compareTo(BigDecimal.ONE) <= 0);
+    }
+
+    /** As far as joints.json tells: a hole whose thread has a depth is tapped, in what the bolt holds onto. */
+    private boolean goesThrough(Position position, Need need) {
+        return family.joints().stream()
+                .filter(facts -> need.ask() instanceof Need.AtJoint at
+                        ? facts.joint().equals(at.joint())
+                        : position.name().equals(facts.position()))
+                .allMatch(facts -> facts.depthMm() == null);
     }
 
     private Stream<Position> carried(Line line) {
@@ -139,17 +198,18 @@ final class HolesForFixings {
     }
 
     /** The most bolts of a thread that come with what stands at those positions, whichever line that is. */
-    private int most(Stream<Position> positions, String thread) {
+    private int most(Stream<Position> positions, String thread, BiPredicate<Position, Need> counted) {
         return positions
                 .mapToInt(position -> position.lines().stream()
-                        .mapToInt(line -> bolts(line, thread))
+                        .mapToInt(line -> bolts(line, thread, need -> counted.test(position, need)))
                         .max()
                         .orElse(0))
                 .sum();
     }
 
-    private int bolts(Line line, String thread) {
+    private int bolts(Line line, String thread, Predicate<Need> counted) {
         List<Need> needs = Stream.concat(line.needs().stream(), plan.needsOf(line.part()).stream())
+                .filter(counted)
                 .filter(need -> bolt(need)
                         .filter(fixing -> ThreadName.mate(fixing.thread(), thread))
                         .isPresent())

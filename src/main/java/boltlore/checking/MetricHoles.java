@@ -42,8 +42,11 @@ record MetricHoles(BigDecimal tapped, BigDecimal fine, BigDecimal coarse) {
 
     /** A clearance hole of any series, or a hole drilled for the thread itself. */
     boolean suit(BigDecimal diameterMm) {
-        return diameterMm.compareTo(tapped) == 0
-                || (diameterMm.compareTo(fine) >= 0 && diameterMm.compareTo(coarse) <= 0);
+        return diameterMm.compareTo(tapped) == 0 || clear(diameterMm);
+    }
+
+    boolean clear(BigDecimal diameterMm) {
+        return diameterMm.compareTo(fine) >= 0 && diameterMm.compareTo(coarse) <= 0;
     }
 
     String say() {

@@ -2,19 +2,44 @@ package boltlore.checking;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.EnvelopeMm;
+import boltlore.catalogue.Fits;
 import boltlore.catalogue.Part;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** A part goes into itself as it is packed, and what is clear inside a box goes into the box. */
+/** A part goes into itself as it is packed, a shaft by its length, and what is clear inside a box goes into the box. */
 final class SizesAgree {
 
     private SizesAgree() {}
 
     static Stream<Remark> remarks(Catalogue catalogue) {
-        return catalogue.parts().values().stream().flatMap(part -> of(catalogue, part).stream());
+        return Stream.concat(
+                catalogue.parts().values().stream().flatMap(part -> of(catalogue, part).stream()),
+                catalogue.families().values().stream()
+                        .flatMap(family -> family.fits().shafts().stream()
+                                .flatMap(shaft -> family.position(shaft.position()).stream()
+                                        .flatMap(position -> position.lines().stream())
+                                        .map(line -> catalogue.part(line.part()))
+                                        .flatMap(part -> shaft(catalogue, shaft, part).stream()))));
+    }
+
+    /** A shaft is packed as long as it is, give or take what it slides; a cable is coiled. */
+    private static Optional<Remark> shaft(Catalogue catalogue, Fits.Shaft shaft, Part part) {
+        EnvelopeMm packed = catalogue.shipping().sizes().get(part.number());
+        Integer lengthMm = part.lengthMm();
+        if (packed == null || lengthMm == null || Math.abs(packed.length() - lengthMm) <= shaft.slideMm()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Remark(
+                Said.part(part),
+                Check.SIZE,
+                "'lengthMm' of " + lengthMm + " mm",
+                "the length as packed in shipping.json, " + said(packed) + ", give or take the " + shaft.slideMm()
+                        + " mm that it slides",
+                "Correct one of the two"));
     }
 
     private static List<Remark> of(Catalogue catalogue, Part part) {

@@ -53,7 +53,7 @@ record BroughtInto(RoomCommand command, Screen screen) {
         return command.done(
                 screen,
                 read.then(partly -> partly.whole().then(whole -> {
-                    List<Remark> remarks = Checks.checkRest(whole, partly.faulty(), partly.workshopKnown());
+                    List<Remark> remarks = Checks.check(whole);
                     remarks.stream()
                             .collect(Collectors.groupingBy(Remark::check, TreeMap::new, Collectors.counting()))
                             .forEach((check, count) -> screen.line("Check, " + check.written() + ": " + count));

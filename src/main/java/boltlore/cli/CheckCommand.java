@@ -65,7 +65,7 @@ final class CheckCommand extends RoomCommand {
                 AcceptedKinds.known(read.rest().families().values(), where).then(families -> Outcome.sound(Exit.OK));
         List<Fault> faults = Stream.concat(read.whole().faults().stream(), accepted.faults().stream())
                 .toList();
-        List<Remark> remarks = Checks.checkRest(read.rest(), read.faulty(), read.workshopKnown());
+        List<Remark> remarks = Checks.checkRest(read.rest(), read.faulty(), read.workshopKnown(), read.familiesKnown());
         if (json()) {
             screen.line(JsonOut.object()
                     .put("revision", read.rest().revision())

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.json.CatalogueReader;
+import boltlore.catalogue.json.PartlyRead;
 import boltlore.faults.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -20,6 +21,22 @@ final class PlantedDemo {
 
     /** Subject and check of each remark, with one text of a file replaced wherever it stands there. */
     static List<String> remarks(Path folder, String file, String from, String to) throws IOException {
+        plant(folder, file, from, to);
+        return said(CatalogueReader.read(folder));
+    }
+
+    /** What is said of as much as can be read, where that change is one that cannot. */
+    static List<Remark> ofTheRest(Path folder, String file, String from, String to) throws IOException {
+        plant(folder, file, from, to);
+        if (CatalogueReader.readAsFar(folder) instanceof Outcome.Sound<PartlyRead> sound) {
+            PartlyRead read = sound.value();
+            assertThat(read.whole().faults()).isNotEmpty();
+            return Checks.checkRest(read.rest(), read.faulty(), read.workshopKnown(), read.familiesKnown());
+        }
+        throw new AssertionError("nothing can be read of " + folder);
+    }
+
+    private static void plant(Path folder, String file, String from, String to) throws IOException {
         try (Stream<Path> all = Files.walk(Path.of("catalog"))) {
             for (Path each : all.toList()) {
                 Files.copy(
@@ -29,7 +46,6 @@ final class PlantedDemo {
         String text = Files.readString(folder.resolve(file));
         assertThat(text).contains(from);
         Files.writeString(folder.resolve(file), text.replace(from, to));
-        return said(CatalogueReader.read(folder));
     }
 
     /** The same, where the text stands behind another on its line: a key of one part. */

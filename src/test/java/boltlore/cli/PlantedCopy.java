@@ -82,7 +82,7 @@ final class PlantedCopy {
     }
 
     private static boolean remarks(PartlyRead read) {
-        return !Checks.checkRest(read.rest(), read.faulty(), read.workshopKnown())
+        return !Checks.checkRest(read.rest(), read.faulty(), read.workshopKnown(), read.familiesKnown())
                 .isEmpty();
     }
 

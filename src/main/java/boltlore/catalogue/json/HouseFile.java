@@ -75,6 +75,7 @@ final class HouseFile {
                 reader.findTexts("hs", Shapes.HS_BEGINNING, (code, location) -> code),
                 reader.findOneOf("flow", FitReading.FLOWS),
                 reader.findObjects("takes", this::takes),
+                reader.truth("signed", false),
                 reader.findOneOf("tracked", PartsFile.TRACKED),
                 reader.findObject("needed", this::needed).orElse(null));
     }

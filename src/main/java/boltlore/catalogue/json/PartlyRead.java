@@ -13,10 +13,16 @@ import java.util.Set;
  *     does every family
  * @param faulty parts of the rest that something is wrong with, so that their figures may be stand-ins
  * @param workshopKnown whether nothing is wrong with the files of the workshop, its finishes and materials
+ * @param familiesKnown whether the rest has all families, so that what none of them names is named nowhere
  */
-public record PartlyRead(Outcome<Catalogue> whole, Catalogue rest, Set<PartNumber> faulty, boolean workshopKnown) {
+public record PartlyRead(
+        Outcome<Catalogue> whole,
+        Catalogue rest,
+        Set<PartNumber> faulty,
+        boolean workshopKnown,
+        boolean familiesKnown) {
 
     static PartlyRead sound(Catalogue catalogue) {
-        return new PartlyRead(Outcome.sound(catalogue), catalogue, Set.of(), true);
+        return new PartlyRead(Outcome.sound(catalogue), catalogue, Set.of(), true, true);
     }
 }

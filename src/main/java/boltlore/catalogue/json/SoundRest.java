@@ -63,7 +63,12 @@ final class SoundRest {
                 catalogue.capacity(),
                 catalogue.stores(),
                 catalogue.house());
-        return new PartlyRead(whole, rest, faulty(parts.values()), workshopKnown);
+        return new PartlyRead(
+                whole,
+                rest,
+                faulty(parts.values()),
+                workshopKnown,
+                families.size() == catalogue.families().size());
     }
 
     private boolean isSound(Family family) {

@@ -77,6 +77,7 @@ final class BranchPaths {
         if (feeds instanceof Feeds.Device device && way.next().isEmpty()) {
             new BranchPowers(kit, ways, this::add).drawn(way, device);
             new BranchPowers(kit, ways, this::add).behindDevice(way, device);
+            new BranchCircuits(kit, ways, this::add).behind(way, device);
         }
     }
 

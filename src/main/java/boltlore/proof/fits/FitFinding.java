@@ -43,6 +43,8 @@ public enum FitFinding implements Kind {
     SHAFT_DOES_NOT_REACH("shaft does not reach", STOP),
     /** The length of {part} is not known. */
     SHAFT_OF_UNKNOWN_LENGTH("shaft does not reach", STOP),
+    /** {part}, a shaft, is held against no flanges. */
+    SHAFT_NOT_NAMED("shaft does not reach", STOP),
     /** Nobody says where a flange of {part} stands: {end}, 0 in front, 1 behind. */
     FLANGE_STANDS_NOWHERE("shaft does not reach", STOP),
     /** There is another quantity of {what}, which holds something heavy or live, than follows: {because}. */
@@ -68,6 +70,8 @@ public enum FitFinding implements Kind {
     BRANCH_POWER_TOO_SMALL("branch against its path", STOP),
     /** {branch} is reckoned with {watts}, and {part} on it is rated for {rated} W; {hours}: 0 at most, 1 for hours. */
     BRANCH_POWER_UNLIKE("branch against its path", STOP),
+    /** {branch} is reckoned with {watts} W, {amps} A, and {circuits} behind it draw {load} A together. */
+    BRANCH_BELOW_CIRCUITS("branch against its path", STOP),
     /** The fuse of {amps} in {part} lets through more than the {wire} A of the wire of {circuit}. */
     BLADE_FUSE_ABOVE_WIRE("blade fuse against its circuit", STOP),
     /** The fuse of {amps} in {part} blows at the {load} A of {circuit}, of which it bears {bears} for hours. */
@@ -80,7 +84,7 @@ public enum FitFinding implements Kind {
     CABLE_WITHOUT_BRANCH("cable without its branch", STOP),
     /** Two branches are about the cable at {position}. */
     CABLE_OF_TWO_BRANCHES("cable without its branch", STOP),
-    /** {position} holds drive unit or battery with {bolts}, and joints.json has no such joint to be signed for. */
+    /** {position} holds drive unit, battery, steering or brakes with {bolts}, and joints.json has no such joint to be signed for. */
     HEAVY_JOINT_NOT_NAMED("heavy joint not named", STOP),
     /** The {bolts} at {position} are large, or something keeps them from coming loose, and joints.json has no such joint. */
     JOINT_NOT_NAMED("joint not named", CHECK),

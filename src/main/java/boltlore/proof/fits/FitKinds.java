@@ -110,7 +110,7 @@ public final class FitKinds {
             new FitStatements(
                     "heavy joint not named",
                     Severity.STOP,
-                    "Every bolted joint that holds drive unit, shaft or battery is signed for.",
+                    "Every bolted joint that holds drive unit, shaft, battery, steering or brakes is signed for.",
                     "Name the position in joints.json, with 'safety'.",
                     JointsNamed::heavy),
             new FitStatements(

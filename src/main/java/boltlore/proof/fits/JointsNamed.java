@@ -70,7 +70,7 @@ final class JointsNamed {
         return kit.family().positions().stream();
     }
 
-    /** All that holds drive unit, shafts and battery, as far as the family's files tell. */
+    /** All that holds drive unit, shafts and battery, as far as the family's files tell, and what the house names. */
     private Set<PositionName> heavy() {
         Driving driving = kit.family().driving();
         Fits fits = kit.family().fits();
@@ -84,7 +84,7 @@ final class JointsNamed {
                 .filter(Fits.Follows::safety)
                 .flatMap(follows -> Stream.concat(follows.of().stream(), follows.from().stream()))
                 .flatMap(share -> position(share.counted()));
-        return Stream.of(mounts, shafts, safe, driveUnits(driving))
+        return Stream.of(mounts, shafts, safe, driveUnits(driving), signed())
                 .flatMap(names -> names)
                 .collect(Collectors.toCollection(TreeSet::new));
     }
@@ -94,6 +94,16 @@ final class JointsNamed {
                 driving.driveUnits().stream().map(Driving.DriveUnit::part).collect(Collectors.toSet());
         return positions()
                 .filter(position -> position.lines().stream().map(Line::part).anyMatch(units::contains))
+                .map(Position::name);
+    }
+
+    /** Where a part of a kind stands whose bolts are signed for in every family. */
+    private Stream<PositionName> signed() {
+        return positions()
+                .filter(position -> position.lines().stream()
+                        .map(line -> kit.catalogue().part(line.part()))
+                        .anyMatch(part -> kit.catalogue().house().kinds().values().stream()
+                                .anyMatch(kind -> kind.signed() && kind.covers(part))))
                 .map(Position::name);
     }
 

@@ -3,11 +3,13 @@ package boltlore.proof.fits;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Fits;
 import boltlore.catalogue.Line;
+import boltlore.catalogue.Part;
 import boltlore.logic.All;
 import boltlore.logic.Any;
 import boltlore.proof.KitView;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A shaft that is too short or too long for the distance between its flanges, or a flange that stands nowhere. */
 final class Shafts {
@@ -24,7 +26,30 @@ final class Shafts {
                 all.add(nowhere(kit, line, shaft.to(), "rear"));
             }
         }
+        unnamed(kit).forEach(all::add);
         return all;
+    }
+
+    /** A part with a length that somebody signs for, and that is no cable and no hose, stands between two flanges. */
+    private static Stream<FitFinding.Possible> unnamed(KitView kit) {
+        return kit.family().positions().stream()
+                .filter(position -> kit.family().fits().shafts().stream()
+                        .noneMatch(shaft -> shaft.position().equals(position.name())))
+                .filter(position -> kit.family().joints().stream()
+                        .anyMatch(facts -> facts.safety() && position.name().equals(facts.position())))
+                .flatMap(position -> position.lines().stream())
+                .filter(line -> isShaft(kit.catalogue().part(line.part())))
+                .map(line -> FitFinding.SHAFT_NOT_NAMED.when(
+                        kit.kit().in(line.name()),
+                        line.name().text(),
+                        "between no flanges",
+                        List.of(line.name()),
+                        "part",
+                        BoxContents.named(kit, line.part())));
+    }
+
+    private static boolean isShaft(Part part) {
+        return part.lengthMm() != null && part.ports().isEmpty();
     }
 
     private static List<FitFinding.Possible> off(KitView kit, Fits.Shaft shaft, Line line, int lengthMm) {

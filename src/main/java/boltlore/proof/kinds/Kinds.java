@@ -52,6 +52,7 @@ public final class Kinds {
         all.add(new ImpossibleValue());
         all.add(new ForcedValue());
         all.add(deadLine);
+        all.add(new DeadFigure());
         all.add(new DeadPart());
         all.add(new IdleBracket(deadLine));
         all.add(idleLimit);
