@@ -74,8 +74,7 @@ record BringOnto(
                                 new EditedFaults(catalogue, aside, back, changes.keySet())
                                         .of(CatalogueReader.read(aside)),
                                 back))
-                        .then(after ->
-                                Outcome.sound(Math.max(kits(before, after, family), holds(before, after, family))))
+                        .then(after -> Outcome.sound(worse(kits(before, after, family), holds(before, after, family))))
                         .then(exit -> concluded(exit, whole));
             } finally {
                 delete(aside);
@@ -101,10 +100,15 @@ record BringOnto(
         return done.exit();
     }
 
+    /** A defect that was found is told before a question that was left open. */
+    private static int worse(int kits, int holds) {
+        return kits == Exit.STOPPED || holds == Exit.STOPPED ? Exit.STOPPED : Math.max(kits, holds);
+    }
+
     /** Says what is doubtful in the edited catalogue and was not before, and what its proof finds. */
     private int holds(Catalogue before, Catalogue after, String family) {
-        Set<Remark> known = new HashSet<>(Checks.checkRest(before, Set.of(), true));
-        List<Remark> fresh = Checks.checkRest(after, Set.of(), true).stream()
+        Set<Remark> known = new HashSet<>(Checks.checkRest(before, Set.of(), true, true));
+        List<Remark> fresh = Checks.checkRest(after, Set.of(), true, true).stream()
                 .filter(remark -> !known.contains(remark))
                 .toList();
         screen.line("To check since the edits: " + fresh.size());
