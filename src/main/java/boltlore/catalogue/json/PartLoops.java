@@ -1,14 +1,23 @@
 package boltlore.catalogue.json;
 
+import boltlore.catalogue.BottomUp;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Companion;
 import boltlore.catalogue.Family;
+import boltlore.catalogue.Part;
 import boltlore.json.SourceLocation;
 import boltlore.measure.PartNumber;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 
-/** No part may bring itself, by whatever way round. */
+/** No part may bring itself, by whatever way round, and none lies deeper in others than anybody builds. */
 final class PartLoops {
+
+    /** Levels of assemblies in assemblies; vehicles are built in less than ten. */
+    static final int DEEPEST = 100;
 
     private final Catalogue catalogue;
     private final PartGraph graph;
@@ -27,8 +36,38 @@ final class PartLoops {
         everywhere.forEach(loop -> fault(loop, reading.sources().of(catalogue.part(loop.get(0)))));
         if (everywhere.isEmpty()) {
             catalogue.families().values().forEach(this::check);
+            deep();
         }
         return reading.faults().count() > before;
+    }
+
+    /** Told once, for the deepest: what goes down through the levels would else run out of room. */
+    private void deep() {
+        Map<Part, Integer> deep = new IdentityHashMap<>();
+        BottomUp<Part, Integer> levels = new BottomUp<>(
+                deep,
+                this::inside,
+                part -> 1 + inside(part).stream().mapToInt(deep::get).max().orElse(0));
+        catalogue.parts().values().forEach(levels::of);
+        deep.entrySet().stream()
+                .filter(each -> each.getValue() > DEEPEST)
+                .max(Comparator.comparing(Map.Entry<Part, Integer>::getValue)
+                        .thenComparing(each -> each.getKey().number()))
+                .ifPresent(deepest -> reading.faults()
+                        .add(reading.sources()
+                                .of(deepest.getKey())
+                                .fault(
+                                        "part '" + deepest.getKey().number() + "' with " + deepest.getValue()
+                                                + " levels of parts within parts",
+                                        "at most " + DEEPEST + " levels under 'contains'",
+                                        "Let an assembly contain the parts of the next levels itself.")));
+    }
+
+    private List<Part> inside(Part part) {
+        return part.contains().stream()
+                .map(child -> catalogue.parts().get(child.part()))
+                .filter(Objects::nonNull)
+                .toList();
     }
 
     private void check(Family family) {

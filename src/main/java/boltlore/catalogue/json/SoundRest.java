@@ -12,6 +12,7 @@ import boltlore.json.SourceLocation;
 import boltlore.measure.PartNumber;
 import java.nio.file.Path;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -91,7 +92,7 @@ final class SoundRest {
                         && (fault.place().equals(pointer) || fault.place().startsWith(pointer + "/")));
     }
 
-    /** The parts that name only parts among them, without those that contain or need themselves. */
+    /** The parts that name only parts among them, without those that contain or need themselves or lie too deep. */
     private Map<PartNumber, Part> parts() {
         Map<PartNumber, Part> kept = catalogue.parts();
         Map<PartNumber, Part> before;
@@ -105,16 +106,26 @@ final class SoundRest {
 
     private static Map<PartNumber, Part> bottomUp(Map<PartNumber, Part> parts) {
         Map<PartNumber, Part> built = new TreeMap<>();
+        Map<PartNumber, Integer> levels = new HashMap<>();
         int before;
         do {
             before = built.size();
             parts.forEach((number, part) -> {
-                if (built.keySet().containsAll(children(part))) {
+                if (built.keySet().containsAll(children(part)) && level(part, levels) <= PartLoops.DEEPEST) {
                     built.put(number, part);
+                    levels.put(number, level(part, levels));
                 }
             });
         } while (built.size() > before);
         return built;
+    }
+
+    private static int level(Part part, Map<PartNumber, Integer> levels) {
+        return 1
+                + part.contains().stream()
+                        .mapToInt(child -> levels.getOrDefault(child.part(), 0))
+                        .max()
+                        .orElse(0);
     }
 
     private static List<PartNumber> children(Part part) {
