@@ -128,7 +128,7 @@ public record BegunPart(
 
         private Map<String, List<String>> when(Family family) {
             Map<String, List<String>> when = new LinkedHashMap<>();
-            for (String condition : table.cell(row, "when").split("\\s+")) {
+            for (String condition : table.cell(row, "when").split("\\s+", -1)) {
                 String[] sides = condition.split("=", 2);
                 if (sides.length == 2 && isOffered(family, sides[0], sides[1])) {
                     when.computeIfAbsent(sides[0], option -> new ArrayList<>()).add(sides[1]);

@@ -31,7 +31,7 @@ final class ColumnsSoFar {
         Words.Meaning own = meanings.get(column);
         boolean speaks = own != null && own.whole() && own.role() != Role.UNIT && own.role() != Role.TOTAL;
         boolean priced = Words.heading(group)
-                .filter(meaning -> meaning.whole() && meaning.role() == Role.COST)
+                .filter(meaning -> meaning.role() == Role.COST)
                 .isPresent();
         if (speaks || !priced || !profile(column).isNumeric()) {
             return Optional.empty();

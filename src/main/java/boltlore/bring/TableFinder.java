@@ -114,7 +114,7 @@ final class TableFinder {
             boolean below = !heads.isEmpty() && heads.get(heads.size() - 1) == row - 1;
             if (!below) {
                 heads.add(row);
-            } else if (meanings(row).size() > meanings(row - 1).size()) {
+            } else if (meanings(row).size() >= meanings(row - 1).size()) {
                 heads.set(heads.size() - 1, row);
             }
         });

@@ -281,6 +281,28 @@ class ColumnsTest {
     }
 
     @Test
+    void headings_in_two_rows_are_read_together() {
+        Brought both = read("""
+                Teil;;Menge;Preis;
+                Nummer;Benennung;;einzeln;gesamt
+                AB-1;Nabe;2;3,50;7,00
+                AB-2;Felge;4;5,00;20,00
+                AB-7;Schraube;8;0,20;1,60
+                """);
+        Brought breaks = read("""
+                Part number;Name;Qty;Price EUR;
+                ;;;1-9;10+
+                AB-1;Hub;2;3,50;3,20
+                AB-2;Rim;4;5,00;4,00
+                AB-7;Bolt;8;0,20;0,14
+                """);
+
+        assertThat(roles(both)).containsExactly("part-number", "name", "quantity", "cost", "total");
+        assertThat(roles(breaks)).startsWith("part-number", "name", "quantity", "cost");
+        assertThat(breaks.mapping().missing()).doesNotContainKey("cost");
+    }
+
+    @Test
     void a_row_that_is_needed_once_more_adds_its_count_and_one_that_is_not_is_left_out() {
         String text = """
                 Name,Part number,Qty
