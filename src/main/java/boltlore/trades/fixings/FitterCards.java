@@ -143,7 +143,8 @@ final class FitterCards {
         List<String> explained = new ArrayList<>(words.explained(joints.stream()
                 .filter(joint -> positions.containsKey(joint.position()))
                 .toList()));
-        if (positions.keySet().stream().anyMatch(position -> lugs(position).findAny().isPresent())) {
+        if (positions.keySet().stream()
+                .anyMatch(position -> lugs(position).findAny().isPresent())) {
             explained.add(0, phrases.say("terminals"));
         }
         if (!explained.isEmpty()) {
