@@ -131,16 +131,29 @@ final class FitterCards {
         new CardCautions(kit, joints, phrases).on(page, positions);
         if (!positions.isEmpty()) {
             page.add(rows(positions));
-            List<String> explained = words.explained(joints.stream()
-                    .filter(joint -> positions.containsKey(joint.position()))
-                    .toList());
-            if (!explained.isEmpty()) {
-                page.note(String.join(" ", explained));
-            }
+            explained(page, positions);
         }
         held.on(page, stage);
         documents(page, positions);
         return page.add(new Signatures(List.of(phrases.say("fitted"), phrases.say("checked")), phrases.say("date")));
+    }
+
+    /** What several rows of a card would say each: it stands once, below them. */
+    private void explained(PageBuilder page, Map<Position, List<Item>> positions) {
+        List<String> explained = new ArrayList<>(words.explained(joints.stream()
+                .filter(joint -> positions.containsKey(joint.position()))
+                .toList()));
+        if (positions.keySet().stream()
+                .anyMatch(position -> lugs(position).findAny().isPresent())) {
+            explained.add(0, phrases.say("terminals"));
+        }
+        if (!explained.isEmpty()) {
+            page.note(String.join(" ", explained));
+        }
+    }
+
+    private Stream<Terminal> lugs(Position position) {
+        return terminals.stream().filter(terminal -> terminal.lugAt().equals(position.name()));
     }
 
     private ParticularsBuilder head() {
@@ -177,8 +190,7 @@ final class FitterCards {
             for (int i = 0; i < here.size(); i++) {
                 spec.add(table, "", new Row(position, i == 0 ? fits : "", here.get(i), null, false));
             }
-            terminals.stream()
-                    .filter(terminal -> terminal.lugAt().equals(position.name()))
+            lugs(position)
                     .forEach(terminal -> spec.add(table, "", new Row(position, lug(terminal), null, terminal, false)));
         });
         return table;

@@ -14,14 +14,13 @@ import java.util.List;
 public final class BillReport {
 
     private static final String ROUNDING =
-            "Each row is rounded half-up to the smallest coin; sums add rounded rows. Quantities hold for the"
-                    + " whole kit; cost is quantity / (1 − scrap) × unit cost. An assembly's own cost stands in its"
-                    + " row and its parts add theirs; what is bought has its parts in its own cost. Mass adds up"
-                    + " over parts, so an assembly shows its mass for one only.";
+            "Rows are rounded half-up to the smallest coin; sums add rounded rows. Quantities hold for the whole kit; cost is"
+                    + " quantity / (1 − scrap) × unit cost. An assembly shows its own cost and its mass for one, its parts add"
+                    + " theirs; what is bought has its parts in its cost.";
 
     private static final String BELOW =
-            "What is bought for other parts, bolts above all, stands once in each sub-system, added up, after the parts"
-                    + " that are there by themselves. On the screen the bill follows below position by position, with what asks for each.";
+            "What is bought for other parts, bolts above all, stands once in each sub-system, after the parts that are there by"
+                    + " themselves. On the screen the bill follows below by position, with what asks for each.";
 
     private BillReport() {}
 

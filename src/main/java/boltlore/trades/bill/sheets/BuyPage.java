@@ -139,7 +139,7 @@ final class BuyPage {
                         due,
                         purchase -> purchase.timing().startBy(due),
                         purchase -> purchase.timing().startDays())
-                .box(Column.tick("ordering", "Ordered"))
+                .box(Column.tick("ordering", "On order"))
                 .box(Column.tick("fromStock", "From stock"));
     }
 
@@ -156,9 +156,10 @@ final class BuyPage {
         PageBuilder page = head.page(PageNames.TO_BUY, "To buy")
                 .print(head.portrait())
                 .note(
-                        "Beside the printed columns stand what is needed, packs, unit cost and other suppliers. To order is the quantity with scrap and with the spares of the bags, rounded up to whole packs and to the minimum order quantity (MOQ); what is left over goes to"
-                                + " the stores, and what the stores hold already need not be bought. Dates are calendar days"
-                                + " back from the day the kit is due.")
+                        "To order: the quantity with scrap and the bags' spares, rounded up to whole packs and the minimum"
+                                + " order quantity (MOQ); what is left over goes to the stores, what they hold need not be bought."
+                                + " Dates are calendar days back from the day the kit is due. Beside the printed columns:"
+                                + " what is needed, packs, unit cost, other suppliers.")
                 .add(table())
                 .frozen(2);
         ExtrasTable.add(page, pricing);
