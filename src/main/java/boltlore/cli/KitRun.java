@@ -18,6 +18,7 @@ import boltlore.trades.orders.KitTrades;
 import boltlore.trades.orders.OrderSheets;
 import boltlore.trades.orders.SheetFormats;
 import boltlore.trades.orders.TradeFiles;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -132,9 +133,18 @@ final class KitRun {
         OrderPricing priced = inWork == null ? null : QuoteOptions.pricing(inWork, TradeOption.Given.NONE);
         if (inWork == null || priced == null || !kit.issuesSheets()) {
             List<FoundBy> found = besides(kit, inWork, priced);
+            earlier(kit);
             return new OrderOutcome(told.apply(new KitResult(kit, priced, found, List.of())), List.of(), Exit.STOPPED);
         }
         return written(kit, priced, inWork);
+    }
+
+    /** Tells of sheets that lie there from when nothing stopped the order. */
+    private void earlier(OrderKit kit) {
+        Path folder = out.resolve(kit.order().name());
+        if (Files.isDirectory(folder)) {
+            write.apply(folder, List.of(new SheetSet(SheetSet.LEADING, of(kit), List.of(), false)));
+        }
     }
 
     /** What stops an order hides nothing of what the trades find of the kit that it would be. */
@@ -160,7 +170,7 @@ final class KitRun {
 
     private List<Supplier<SheetSet>> sets(OrderKit kit, OrderPricing priced, KitInWork inWork, KitTrades trades) {
         List<Supplier<SheetSet>> sets = new ArrayList<>();
-        sets.add(() -> new SheetSet("kit", of(kit), always(priced, inWork, trades), true));
+        sets.add(() -> new SheetSet(SheetSet.LEADING, of(kit), always(priced, inWork, trades), true));
         sets.add(() -> new SheetSet("kit, what is packed", of(kit), packed(inWork, trades), true));
         if (all) {
             trades.results()

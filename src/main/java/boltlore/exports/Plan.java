@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -68,6 +69,7 @@ final class Plan {
                 removeStale(set.name());
             }
             tellOthers(set);
+            tellEarlier(set);
         }
         return faults.isEmpty() ? Outcome.sound(this) : Outcome.faulty(faults);
     }
@@ -174,6 +176,31 @@ final class Plan {
                 .distinct()
                 .forEach(of -> kept.add("In " + shown + " the sheets" + named(of) + " have made room for those"
                         + named(set.of()) + "."));
+    }
+
+    /** What other runs made of these orders says nothing of what has changed in them since. */
+    private void tellEarlier(SheetSet set) {
+        if (!set.leads() || !(set.files().isEmpty() || changed(set))) {
+            return;
+        }
+        List<String> earlier = before.files().entrySet().stream()
+                .filter(entry -> entry.getValue().of().equals(set.of()) && after.containsKey(entry.getKey()))
+                .map(Map.Entry::getKey)
+                .filter(name -> !taken.contains(name) && name.endsWith(".xlsx"))
+                .toList();
+        if (!earlier.isEmpty()) {
+            kept.add("In " + shown + " " + earlier.size() + (earlier.size() == 1 ? " sheet" : " sheets")
+                    + " of the order as it was at an earlier run stay: "
+                    + String.join(", ", earlier.subList(0, Math.min(MOST_NAMED, earlier.size())))
+                    + (earlier.size() > MOST_NAMED ? " …" : "")
+                    + ". Make them anew, or take them away, before anybody works by them.");
+        }
+    }
+
+    private boolean changed(SheetSet set) {
+        return before.files().entrySet().stream()
+                .anyMatch(entry -> entry.getValue().set().equals(set.name())
+                        && !entry.getValue().equals(after.get(entry.getKey())));
     }
 
     private void removeStale(String set) throws IOException {

@@ -12,9 +12,17 @@ import java.util.List;
  */
 public record SheetSet(String name, List<String> of, List<SheetFile> files, boolean whole) {
 
+    /** The run that says what an order is: its bill stands before every trade's sheets. */
+    public static final String LEADING = "kit";
+
     public SheetSet {
         of = List.copyOf(of);
         files = List.copyOf(files);
+    }
+
+    /** Whether other runs' sheets of the same orders go by what it says. */
+    boolean leads() {
+        return name.equals(LEADING);
     }
 
     public SheetSet(String name, List<SheetFile> files, boolean whole) {

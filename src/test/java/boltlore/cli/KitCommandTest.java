@@ -196,6 +196,28 @@ class KitCommandTest {
     }
 
     @Test
+    @DisplayName("tells of sheets that stay from when the order was another: nobody is to work by them unwarned")
+    void tells_of_sheets_of_the_order_as_it_was() throws IOException {
+        Path order = out.resolve("order.json");
+        Path sheets = out.resolve("sheets");
+        String text = Files.readString(ORDERS.resolve("bl-1001.json")).replace("../schema", "schema");
+        Files.writeString(order, text);
+        Ran.boltlore("kit", "--all", order, "--out", sheets);
+
+        assertThat(Ran.boltlore("kit", order, "--out", sheets).err()).isEmpty();
+
+        Files.writeString(
+                order, text.replaceFirst("\"revision\"|\"customer\": \"[^\"]*\"", "\"customer\": \"Another\""));
+        assertThat(Ran.boltlore("kit", order, "--out", sheets).err().replaceAll("\\s+", " "))
+                .contains("sheets of the order as it was at an earlier run stay", "braking.xlsx");
+
+        Files.writeString(order, text.replaceFirst("\"body-era\": \"[a-z]*\"", "\"body-era\": \"early\""));
+        Ran stopped = Ran.boltlore("kit", order, "--out", sheets);
+        assertThat(stopped.exit()).isNotEqualTo(Exit.OK);
+        assertThat(stopped.err().replaceAll("\\s+", " ")).contains("bill.xlsx");
+    }
+
+    @Test
     @DisplayName("takes usual values on request only, and tells each")
     void takes_usual_values_on_request() {
         Ran asked = Ran.boltlore("kit", ORDERS.resolve("bl-1007.json"), "--defaults", "--out", out);
