@@ -2,20 +2,27 @@ package boltlore.checking;
 
 import boltlore.catalogue.Branch;
 import boltlore.catalogue.Branch.FedBy;
+import boltlore.catalogue.Capacitor;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Condition;
+import boltlore.catalogue.ElectricLimits;
+import boltlore.catalogue.Electrics;
 import boltlore.catalogue.Family;
+import boltlore.catalogue.Feeds;
 import boltlore.catalogue.FusedCircuit;
 import boltlore.catalogue.InletWiring;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Port;
 import boltlore.measure.Digits;
+import boltlore.measure.PositionName;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -64,8 +71,58 @@ final class ElectricsSaid {
                                 .filter(ElectricsSaid::unsaid)
                                 .map(this::fuseSomewhere),
                         family.electrics().inlets().stream().flatMap(this::inlet),
-                        family.electrics().circuits().stream().filter(this::hot).map(this::wire))
+                        family.electrics().circuits().stream().filter(this::hot).map(this::wire),
+                        toChassis(),
+                        onTheLink())
                 .flatMap(remarks -> remarks);
+    }
+
+    /** What is stored to the chassis is added up where there is a limit, and of every device or of none. */
+    private Stream<Remark> toChassis() {
+        ElectricLimits limits = family.electrics().limits();
+        List<Capacitor> capacitors = family.electrics().capacitors();
+        boolean limited = limits != null && limits.yJoule() != null;
+        boolean some = capacitors.stream().anyMatch(each -> each.yNanofarad() != null);
+        Stream<Remark> unknown = capacitors.stream()
+                .filter(each -> each.yNanofarad() == null && (limited || some))
+                .map(each -> missing(
+                        each.name(),
+                        "no 'yNanofarad'",
+                        "its Y capacitors, for their energy has a limit or is added up"));
+        return some && !limited
+                ? Stream.concat(
+                        unknown, Stream.of(missing("limits", "no 'yJoule'", "a limit of what the Y capacitors hold")))
+                : unknown;
+    }
+
+    /** A device on direct current fills when the contactors close: each is known to the precharge, or none. */
+    private Stream<Remark> onTheLink() {
+        Electrics electrics = family.electrics();
+        boolean open = electrics.capacitors().stream().anyMatch(each -> each.branch() == null);
+        if (open || electrics.resistors().isEmpty()) {
+            return Stream.empty();
+        }
+        Set<PositionName> filled = electrics.branches().stream()
+                .filter(branch -> electrics.capacitors().stream()
+                        .anyMatch(each -> branch.name().equals(each.branch())))
+                .map(Branch::position)
+                .collect(Collectors.toSet());
+        return electrics.branches().stream()
+                .filter(branch -> branch.fedBy() instanceof FedBy.Pack && branch.feeds() instanceof Feeds.Device)
+                .filter(branch -> !filled.contains(branch.position()))
+                .map(branch -> missing(
+                        branch.name(),
+                        "no capacitor of the device at its end",
+                        "what the precharge resistor fills there, under 'capacitors'"));
+    }
+
+    private Remark missing(String name, String found, String expected) {
+        return new Remark(
+                "electrics " + family.name() + "/" + name,
+                Check.ELECTRICS_MISSING,
+                found,
+                expected,
+                "Take it from the maker's data sheet");
     }
 
     /** A battery shorts into every millimetre before the fuse. */

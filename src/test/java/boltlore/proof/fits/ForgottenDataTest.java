@@ -132,4 +132,32 @@ class ForgottenDataTest {
                     .toList();
         }
     }
+
+    /** The energy of Y capacitors and the precharge are added up over all devices: one left out is one too few. */
+    @Nested
+    class A_capacitor {
+
+        private static final String ELECTRICS = "families/pannier-van/electrics.json";
+        private static final String MISSING = ": high-voltage data missing for some order";
+
+        @Test
+        void is_told_without_what_it_has_to_the_chassis() {
+            assertThat(demo().in(ELECTRICS, ", \"yNanofarad\": \"330\"", "").remarked())
+                    .containsExactly("electrics pannier-van/inverter-60-kw" + MISSING);
+        }
+
+        @Test
+        void is_told_where_nothing_limits_what_it_has_to_the_chassis() {
+            assertThat(demo().in(ELECTRICS, "\"yJoule\": \"0.2\", ", "").remarked())
+                    .contains("electrics pannier-van/limits" + MISSING);
+        }
+
+        @Test
+        void is_told_where_a_device_has_none() {
+            assertThat(demo().rewriting(
+                                    ELECTRICS, text -> text.replaceFirst("  \\{\"capacitor\": \"compressor\".*\\n", ""))
+                            .remarked())
+                    .containsExactly("electrics pannier-van/compressor" + MISSING);
+        }
+    }
 }
