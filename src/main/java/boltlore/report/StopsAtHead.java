@@ -55,11 +55,12 @@ public final class StopsAtHead {
         Page first = report.pages().get(0);
         String language = report.language();
         return with(report, lines(stops, "en"), page -> {
-            List<Stop> here = page == first ? stops : ofPage(page, stops, orders);
+            boolean isFirst = page.name().equals(first.name());
+            List<Stop> here = isFirst ? stops : ofPage(page, stops, orders);
             if (here.isEmpty()) {
                 return Head.NONE;
             }
-            List<Block> says = page == first ? lines(stops, language) : List.of(pointer(first, here, language));
+            List<Block> says = isFirst ? lines(stops, language) : List.of(pointer(first, here, language));
             return new Head(edge(first, here, language), says);
         });
     }
@@ -106,7 +107,7 @@ public final class StopsAtHead {
         List<Page> pages = report.pages().stream()
                 .map(page -> {
                     Head head = says.apply(page);
-                    return head == Head.NONE
+                    return head.lines().isEmpty()
                             ? page
                             : new Page(
                                     page.name(),
