@@ -72,8 +72,7 @@ class TestPlannerTest {
                         .entrySet())
                 .filteredOn(label -> label.getValue().size() > 1)
                 .isNotEmpty()
-                .allSatisfy(label ->
-                        assertThat(label.getKey().name().english()).contains(" labels"));
+                .allSatisfy(label -> assertThat(label.getKey().name().english()).contains(" labels"));
     }
 
     @Test
