@@ -8,6 +8,7 @@ import boltlore.trades.TradeResult;
 import boltlore.trades.orders.KitTrades;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** What one trade writes of orders, with whatever any trade found that stops them at the head. */
@@ -43,7 +44,7 @@ final class StoppedSheets {
                 .flatMap(name -> others(name).map(finding -> new Stop(order.isEmpty() ? name : "", finding)));
         List<Stop> stops = Stream.concat(own, others).toList();
         return result.each(
-                report -> StopsAtHead.on(report, stops),
+                report -> StopsAtHead.on(report, stops, order.isEmpty() ? each.keySet() : Set.of()),
                 report -> StopsAtHead.forCustomers(report, KitTrades.unsent(report, stops)));
     }
 

@@ -11,7 +11,11 @@ public final class FindingsTable {
 
     /** Heading and table in the sheet's language; where nothing was found, a note that says so. */
     public static void add(PageBuilder page, Findings findings, String language) {
-        page.heading(word("heading", language));
+        alone(page.heading(word("heading", language)), findings, language);
+    }
+
+    /** As {@link #add}, under a heading that the page has already. */
+    public static void alone(PageBuilder page, Findings findings, String language) {
         if (findings.isEmpty()) {
             page.note(word("none", language));
         } else {

@@ -3,11 +3,11 @@ package boltlore.report;
 import boltlore.findings.Finding;
 import boltlore.findings.Sentences;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
-import java.util.function.BiFunction;
-import java.util.function.UnaryOperator;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -34,23 +34,45 @@ public final class StopsAtHead {
 
     private StopsAtHead() {}
 
+    /** The report of one order with what stops it; see {@link #on(Report, List, Collection)}. */
+    public static Report on(Report report, List<Stop> stops) {
+        return on(report, stops, List.of());
+    }
+
     /**
-     * The report with a line for each stop under the title of its first page and in what a terminal shows, in the page's
-     * language; its further pages, which may hang elsewhere, say in a few words what it is and where to read it all, and so
-     * does the edge of each sheet of paper.
+     * The report with a line for each stop under the title of its first page and in what a terminal shows, in the report's
+     * language, which is the workshop's: who works by a page among them that speaks the customer's is stopped all the same.
+     * Its further pages, which may hang elsewhere, say in a few words what it is and where to read it all, and so does the
+     * edge of each sheet of paper. A further page that names orders of these, but none that is stopped, says nothing.
      *
      * @param stops in the order in which they are told; none leaves the report as it is
+     * @param orders the names of all orders that the report is of, or none where it is of one
      */
-    public static Report on(Report report, List<Stop> stops) {
+    public static Report on(Report report, List<Stop> stops, Collection<String> orders) {
         if (stops.isEmpty()) {
             return report;
         }
         Page first = report.pages().get(0);
-        return with(
-                report,
-                lines(stops, "en"),
-                language -> edge(first, stops, language),
-                (at, language) -> at == 0 ? lines(stops, language) : List.of(pointer(first, stops, language)));
+        String language = report.language();
+        return with(report, lines(stops, "en"), page -> {
+            boolean isFirst = page.name().equals(first.name());
+            List<Stop> here = isFirst ? stops : ofPage(page, stops, orders);
+            if (here.isEmpty()) {
+                return Head.NONE;
+            }
+            List<Block> says = isFirst ? lines(stops, language) : List.of(pointer(first, here, language));
+            return new Head(edge(first, here, language), says);
+        });
+    }
+
+    /** Those of orders that the page names; all where it names none at all, and those that are of no single order. */
+    private static List<Stop> ofPage(Page page, List<Stop> stops, Collection<String> orders) {
+        Set<String> named = PageWords.namedOn(page, orders);
+        return named.isEmpty()
+                ? stops
+                : stops.stream()
+                        .filter(stop -> stop.order().isEmpty() || named.contains(stop.order()))
+                        .toList();
     }
 
     /**
@@ -62,11 +84,10 @@ public final class StopsAtHead {
     public static Report forCustomers(Report report, List<Stop> stops) {
         return stops.isEmpty()
                 ? report
-                : with(
-                        report,
-                        List.of(unsent("en")),
-                        language -> Sentences.word("stopped.send", language),
-                        (at, language) -> List.of(unsent(language)));
+                : with(report, List.of(unsent("en")), page -> {
+                    String language = page.languageIn(report);
+                    return new Head(Sentences.word("stopped.send", language), List.of(unsent(language)));
+                });
     }
 
     private static Block unsent(String language) {
@@ -74,21 +95,25 @@ public final class StopsAtHead {
     }
 
     /**
-     * @param edge what stands above each sheet of paper, in that language
-     * @param onPage the lines of the page with that index, in that language
+     * What a page says of it.
+     *
+     * @param edge above each sheet of paper, or empty
      */
-    private static Report with(
-            Report report,
-            List<Block> glance,
-            UnaryOperator<String> edge,
-            BiFunction<Integer, String, List<Block>> onPage) {
-        List<Page> pages = IntStream.range(0, report.pages().size())
-                .mapToObj(at -> {
-                    Page page = report.pages().get(at);
-                    String language = page.languageIn(report);
-                    PrintSetup print = page.print().withHeader(edge.apply(language));
-                    return new Page(
-                            page.name(), page.language(), print, under(page.blocks(), onPage.apply(at, language)));
+    private record Head(String edge, List<Block> lines) {
+        private static final Head NONE = new Head("", List.of());
+    }
+
+    private static Report with(Report report, List<Block> glance, Function<Page, Head> says) {
+        List<Page> pages = report.pages().stream()
+                .map(page -> {
+                    Head head = says.apply(page);
+                    return head.lines().isEmpty()
+                            ? page
+                            : new Page(
+                                    page.name(),
+                                    page.language(),
+                                    page.print().withHeader(head.edge()),
+                                    under(page.blocks(), head.lines()));
                 })
                 .toList();
         return new Report(

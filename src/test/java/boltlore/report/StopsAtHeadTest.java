@@ -88,6 +88,53 @@ class StopsAtHeadTest {
                 .contains("settled: BL 7: More is removed");
     }
 
+    private static boolean stopped(Report report, int page) {
+        Page asked = report.pages().get(page);
+        boolean above = !asked.print().header().isEmpty();
+        assertThat(asked.blocks().stream()
+                        .anyMatch(block ->
+                                block instanceof Note note && note.key().equals("stop")))
+                .isEqualTo(above);
+        return above;
+    }
+
+    @Test
+    void is_told_on_a_further_page_where_the_stopped_order_is_named_and_not_where_only_others_are() {
+        Report several = Report.named("batch", "Batch")
+                .page(Page.named("Front").title("Batch").note("Of BL-7."))
+                .page(Page.named("Run 1").title("Run 1").note("Hang BL-7 1–4, BL-71 1."))
+                .page(Page.named("Run 2").title("Run 2").note("Hang BL-71 1–4."))
+                .page(Page.named("Powders").title("Powders").note("Weigh."))
+                .build();
+        List<Stop> stops = List.of(new Stop("BL-7", LIFTS.finding()));
+        Report one = StopsAtHead.on(several, stops, List.of("BL-7", "BL-71"));
+        assertThat(IntStream.range(0, 4).mapToObj(at -> stopped(one, at)))
+                .as("first page, its run, another's run, a page that names no order")
+                .containsExactly(true, true, false, true);
+        Report whole = StopsAtHead.on(several, List.of(LIFTS), List.of("BL-7", "BL-71"));
+        assertThat(IntStream.range(0, 4).mapToObj(at -> stopped(whole, at))).containsOnly(true);
+    }
+
+    @Test
+    void speaks_the_workshops_language_on_a_page_that_speaks_the_customers() {
+        Report labels = Report.named("papers", "Papers")
+                .page(Page.named("Crates").title("Crates"))
+                .page(Page.named("Labels").in("fr").note("De Boltlore"))
+                .build();
+        assertThat(StopsAtHead.on(labels, List.of(UNPACKED))
+                        .pages()
+                        .get(1)
+                        .print()
+                        .header())
+                .startsWith("STOP, not to be shipped");
+        assertThat(StopsAtHead.forCustomers(labels, List.of(UNPACKED))
+                        .pages()
+                        .get(1)
+                        .print()
+                        .header())
+                .startsWith("ARRÊT");
+    }
+
     @Test
     void above_the_paper_says_how_many_orders_wait_where_their_numbers_do_not_fit() {
         List<Stop> few = List.of(

@@ -168,7 +168,7 @@ final class FitterCards {
 
     private TableBuilder rows(Map<Position, List<Item>> positions) {
         TableSpec<Row> spec = TableSpec.<Row>named("card")
-                .text("fit", phrases.say("fit"), 38, Row::fits)
+                .text("fit", phrases.say("fit"), 38, this::said)
                 .text("bag", phrases.say("bag"), 14, this::bag)
                 .text("bolts", phrases.say("bolts"), 40, this::bolts)
                 .text("torque", phrases.say("torque"), 18, this::torque)
@@ -194,6 +194,11 @@ final class FitterCards {
                     .forEach(terminal -> spec.add(table, "", new Row(position, lug(terminal), null, terminal, false)));
         });
         return table;
+    }
+
+    /** Further bolts of one position say whose they are: no row is read by the one above it. */
+    private String said(Row row) {
+        return row.fits().isEmpty() ? phrases.say("again", row.position().says().in(language)) : row.fits();
     }
 
     /** What its drawing says holds for the ends of a high-voltage cable too: nobody tightens one by feel. */

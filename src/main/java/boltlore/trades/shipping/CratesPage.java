@@ -50,7 +50,7 @@ final class CratesPage {
     /** What to check, to be signed by who packed. */
     static PageBuilder findings(Findings findings, String footer) {
         PageBuilder page = Page.named("Before they leave").footer(footer).title("Before the crates leave");
-        FindingsTable.add(page, findings, "en");
+        FindingsTable.alone(page, findings, "en");
         return page.signatures("Packed and weighed by", "Checked by");
     }
 

@@ -50,9 +50,11 @@ final class DerivedResult {
      */
     private static Optional<Flaw> notThePack(TestRow row, BigDecimal read) {
         Limit.Between pack = row.packVolts();
-        boolean within = pack == null
-                || (read.multiply(METER_ERROR).compareTo(pack.least()) >= 0
-                        && read.compareTo(pack.most().multiply(METER_ERROR)) <= 0);
+        if (pack == null) {
+            return Optional.empty();
+        }
+        boolean within = read.multiply(METER_ERROR).compareTo(pack.least()) >= 0
+                && read.compareTo(pack.most().multiply(METER_ERROR)) <= 0;
         return within
                 ? Optional.empty()
                 : Optional.of(new Flaw(

@@ -131,25 +131,24 @@ final class GroupPage {
     }
 
     /**
-     * How the isolation of this kit is measured and worked out: circuit, formula, limit.
+     * How the isolation of this kit is measured and worked out: circuit, formula, and for each place a line with its limit.
      *
      * @param drawn whether the circuit stands on the sheet already
      */
     private static boolean isolation(PageBuilder page, GroupPlan plan, boolean drawn, TestWords words) {
-        TestRow first = plan.rows().stream()
-                .filter(row -> row.suitedOhm() != null)
-                .findFirst()
-                .orElse(null);
-        if (first == null) {
+        List<TestRow> worked =
+                plan.rows().stream().filter(row -> row.suitedOhm() != null).toList();
+        if (worked.isEmpty()) {
             return drawn;
         }
-        BigDecimal suitedOhm = Objects.requireNonNull(first.suitedOhm());
+        BigDecimal suitedOhm = Objects.requireNonNull(worked.get(0).suitedOhm());
         page.heading(words.say("isolation.heading"));
         if (!drawn) {
             page.picture(IsolationCircuit.draw(words));
         }
         page.note(words.say("isolation.formula", Digits.plain(suitedOhm.movePointLeft(KILO))));
-        page.note(words.say("isolation.limit", words.limit(first), words.basis(first)));
+        worked.forEach(row ->
+                page.note(words.say("isolation.limit", words.limit(row), words.basis(row), words.place(row.at()))));
         page.note(words.say("isolation.source"));
         return true;
     }

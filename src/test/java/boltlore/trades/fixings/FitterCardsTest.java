@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.demo.Demo;
 import boltlore.measure.PartNumber;
 import boltlore.report.Block;
+import boltlore.report.Cell;
 import boltlore.report.Note;
 import boltlore.report.Page;
 import boltlore.report.Phrases;
@@ -265,6 +266,19 @@ class FitterCardsTest {
                         block -> block instanceof Picture picture ? picture.drawing().marks().stream() : Stream.empty())
                 .flatMap(mark -> mark instanceof Mark.Lettering words ? Stream.of(words) : Stream.empty())
                 .toList();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"bl-1001", "bl-1011", "bl-1012"})
+    void each_row_says_what_it_fits_also_where_a_position_has_two_joints(String order) {
+        List<Table> cards = cards(order).pages().stream()
+                .flatMap(Page::tables)
+                .filter(table -> table.name().equals("card"))
+                .toList();
+        assertThat(cards)
+                .isNotEmpty()
+                .allSatisfy(card ->
+                        assertThat(card.rows()).noneMatch(row -> row.cells().get(card.column("fit")) == Cell.EMPTY));
     }
 
     @Test

@@ -7,6 +7,8 @@ import boltlore.bill.Costs;
 import boltlore.catalogue.Catalogue;
 import boltlore.demo.Demo;
 import boltlore.report.Approved;
+import boltlore.report.Block;
+import boltlore.report.Heading;
 import boltlore.report.Page;
 import boltlore.report.Report;
 import boltlore.report.Table;
@@ -60,6 +62,18 @@ class ShippingReportTest {
         LocalDate placed = Objects.requireNonNull(costed.bill().order().placed());
         return SellingPrice.of(OrderPricing.of(costed.bill(), costed.catalogue(), new QuoteRequest(placed, null, null)))
                 .orElseThrow();
+    }
+
+    @Test
+    void no_heading_stands_with_nothing_under_it() {
+        List<Block> blocks =
+                sheet(shipment("bl-2001", By.ROAD, "IE")).pages().get(0).blocks();
+        assertThat(blocks).anyMatch(Heading.class::isInstance);
+        for (int i = 1; i < blocks.size(); i++) {
+            assertThat(blocks.get(i - 1) instanceof Heading && blocks.get(i) instanceof Heading)
+                    .as(blocks.get(i).toString())
+                    .isFalse();
+        }
     }
 
     @ParameterizedTest

@@ -64,6 +64,17 @@ class TestPlannerTest {
         assertThat(plan(order).rows()).noneMatch(row -> row.limit() instanceof Limit.Unknown);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"bl-1001", "bl-1012", "bl-2001"})
+    void what_labels_several_places_is_named_as_a_set_of_labels(String order) {
+        assertThat(plan(order).labels().stream()
+                        .collect(Collectors.groupingBy(PlacedLabel::part))
+                        .entrySet())
+                .filteredOn(label -> label.getValue().size() > 1)
+                .isNotEmpty()
+                .allSatisfy(label -> assertThat(label.getKey().name().english()).contains(" labels"));
+    }
+
     @Test
     void the_second_string_is_tested_where_there_is_one() {
         assertThat(keys("bl-1001"))

@@ -14,6 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("Test sheet, papers and report")
@@ -45,6 +46,15 @@ class TestSheetTest {
     @Test
     void a_test_sheet_reads_as_a_person_has_approved_it() {
         Approved.check("trades/testing/bl-2002", text(books("bl-2002").get(0)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "bl-1001, Contactor box (HV-CB400): Ri =, Second-string contactor box (HV-CBR): Ri =",
+        "bl-1011, Schützkasten (HV-CB400): Ri =, Schützkasten des zweiten Strangs (HV-CBR): Ri ="
+    })
+    void the_isolation_of_each_string_is_worked_out_on_a_line_of_its_own(String order, String first, String second) {
+        assertThat(words(order)).containsSubsequence(first, second);
     }
 
     @Test
