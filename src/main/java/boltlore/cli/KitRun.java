@@ -133,18 +133,19 @@ final class KitRun {
         OrderPricing priced = inWork == null ? null : QuoteOptions.pricing(inWork, TradeOption.Given.NONE);
         if (inWork == null || priced == null || !kit.issuesSheets()) {
             List<FoundBy> found = besides(kit, inWork, priced);
-            earlier(kit);
-            return new OrderOutcome(told.apply(new KitResult(kit, priced, found, List.of())), List.of(), Exit.STOPPED);
+            return new OrderOutcome(
+                    told.apply(new KitResult(kit, priced, found, List.of())), earlier(kit), Exit.STOPPED);
         }
         return written(kit, priced, inWork);
     }
 
     /** Tells of sheets that lie there from when nothing stopped the order. */
-    private void earlier(OrderKit kit) {
+    private List<Fault> earlier(OrderKit kit) {
         Path folder = out.resolve(kit.order().name());
-        if (Files.isDirectory(folder)) {
-            write.apply(folder, List.of(new SheetSet(SheetSet.LEADING, of(kit), List.of(), false)));
-        }
+        return Files.isDirectory(folder)
+                ? write.apply(folder, List.of(new SheetSet(SheetSet.LEADING, of(kit), List.of(), false)))
+                        .faults()
+                : List.of();
     }
 
     /** What stops an order hides nothing of what the trades find of the kit that it would be. */

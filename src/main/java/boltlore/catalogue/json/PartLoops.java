@@ -3,15 +3,13 @@ package boltlore.catalogue.json;
 import boltlore.catalogue.BottomUp;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Companion;
+import boltlore.catalogue.Contained;
 import boltlore.catalogue.Family;
-import boltlore.catalogue.Part;
 import boltlore.json.SourceLocation;
 import boltlore.measure.PartNumber;
-import java.util.Comparator;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 
 /** No part may bring itself, by whatever way round, and none lies deeper in others than anybody builds. */
 final class PartLoops {
@@ -43,30 +41,29 @@ final class PartLoops {
 
     /** Told once, for the deepest: what goes down through the levels would else run out of room. */
     private void deep() {
-        Map<Part, Integer> deep = new IdentityHashMap<>();
-        BottomUp<Part, Integer> levels = new BottomUp<>(
+        Map<PartNumber, Integer> deep = new HashMap<>();
+        BottomUp<PartNumber, Integer> levels = new BottomUp<>(
                 deep,
                 this::inside,
                 part -> 1 + inside(part).stream().mapToInt(deep::get).max().orElse(0));
-        catalogue.parts().values().forEach(levels::of);
+        catalogue.parts().keySet().forEach(levels::of);
         deep.entrySet().stream()
                 .filter(each -> each.getValue() > DEEPEST)
-                .max(Comparator.comparing(Map.Entry<Part, Integer>::getValue)
-                        .thenComparing(each -> each.getKey().number()))
+                .max(Map.Entry.<PartNumber, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
                 .ifPresent(deepest -> reading.faults()
                         .add(reading.sources()
-                                .of(deepest.getKey())
+                                .of(catalogue.part(deepest.getKey()))
                                 .fault(
-                                        "part '" + deepest.getKey().number() + "' with " + deepest.getValue()
+                                        "part '" + deepest.getKey() + "' with " + deepest.getValue()
                                                 + " levels of parts within parts",
                                         "at most " + DEEPEST + " levels under 'contains'",
                                         "Let an assembly contain the parts of the next levels itself.")));
     }
 
-    private List<Part> inside(Part part) {
-        return part.contains().stream()
-                .map(child -> catalogue.parts().get(child.part()))
-                .filter(Objects::nonNull)
+    private List<PartNumber> inside(PartNumber part) {
+        return catalogue.part(part).contains().stream()
+                .map(Contained::part)
+                .filter(catalogue.parts()::containsKey)
                 .toList();
     }
 

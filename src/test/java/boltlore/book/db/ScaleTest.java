@@ -119,7 +119,7 @@ class ScaleTest {
         Outcome<String> told = book.transactionOutcome(false, handle -> {
             List<String> asked = new ArrayList<>();
             handle.setSqlLogger(logged(asked));
-            question.apply(new Reading(handle));
+            assertThat(question.apply(new Reading(handle))).isNotNull();
             handle.setSqlLogger(SqlLogger.NOP_SQL_LOGGER);
             return Outcome.sound(asked.stream()
                     .map(sql -> sql + " " + details(handle, sql))
