@@ -5,6 +5,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Workshop;
 import boltlore.choices.Choices;
+import boltlore.findings.Findings;
 import boltlore.order.Order;
 import boltlore.resolution.FamilyPlan;
 import java.time.LocalDate;
@@ -68,6 +69,11 @@ public final class KitInWork {
             made.put(what, known);
         }
         return what.cast(known);
+    }
+
+    /** As the order waives and the family accepts them, which every sheet says as the kit does. */
+    public Findings answered(Findings findings) {
+        return FoundBy.of("", findings, order()).findings();
     }
 
     public FamilyPlan plan() {

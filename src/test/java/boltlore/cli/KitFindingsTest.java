@@ -60,6 +60,21 @@ class KitFindingsTest {
     }
 
     @Test
+    @DisplayName(
+            "a trade's own sheet says of an accepted finding what the kit says: who judged it once is not asked again")
+    void accepted_on_the_sheet_too() throws IOException {
+        Ran ran = boltlore("fixings", ORDERS.resolve("bl-2001.json"), "--json", "--out", out);
+        JsonNode told = new ObjectMapper().readTree(ran.out());
+        List<String> sheet = new ArrayList<>();
+        told.findValues("reports")
+                .forEach(reports -> reports.forEach(report -> report.get("findings")
+                        .forEach(each -> sheet.add(each.get("severity").asText()))));
+
+        assertThat(ran.out()).contains("Accepted for this family");
+        assertThat(sheet).isNotEmpty().containsOnly("note");
+    }
+
+    @Test
     @DisplayName("the terminal and the bill hold each sentence that JSON holds, and so does the exit code")
     void everywhere() throws IOException {
         Path order = ORDERS.resolve("bl-1001.json");

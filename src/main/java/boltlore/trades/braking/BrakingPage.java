@@ -86,7 +86,7 @@ final class BrakingPage {
         if (reserve != null) {
             vacuum(page, reserve);
         }
-        FindingsTable.add(page, judged.findings(), "en");
+        FindingsTable.add(page, kit.answered(judged.findings()), "en");
         CautionNotes.always(page, "braking", kit.workshop(), "en");
         return page.signatures("Checked by");
     }

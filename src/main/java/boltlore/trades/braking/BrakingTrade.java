@@ -284,7 +284,7 @@ public final class BrakingTrade extends Trade {
     private static Report report(Judged judged, KitInWork kit) {
         String footer = KitReport.footer(kit, TITLE);
         return KitReport.begin(kit, "braking", TITLE)
-                .found(judged.findings())
+                .found(kit.answered(judged.findings()))
                 .glance(BrakingPage.cases(judged).build())
                 .page(BrakingPage.whole(judged, kit, footer))
                 .build();

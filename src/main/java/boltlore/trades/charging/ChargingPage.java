@@ -82,7 +82,7 @@ final class ChargingPage {
         if (export != null) {
             page.heading("Vehicle-to-load outlet").add(outlet(charging, export));
         }
-        FindingsTable.add(page, charging.findings(), "en");
+        FindingsTable.add(page, kit.answered(charging.findings()), "en");
         page.heading("Compared outside the cables").add(COMPARED.of(charging.others()));
         CautionNotes.always(page, "charging", kit.workshop(), "en");
         return page.signatures("Checked by");

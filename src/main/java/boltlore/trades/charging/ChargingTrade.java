@@ -87,7 +87,7 @@ public final class ChargingTrade extends Trade {
         String title = "Charging and high voltage";
         String footer = KitReport.footer(kit, title);
         ReportBuilder report = KitReport.begin(kit, "charging-and-high-voltage", title)
-                .found(charging.findings())
+                .found(kit.answered(charging.findings()))
                 .glance(ChargingPage.ways(charging).build())
                 .glance(glance(charging).build())
                 .glance(ChargingPage.kept(charging).build());

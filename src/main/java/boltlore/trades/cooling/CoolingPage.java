@@ -31,7 +31,7 @@ final class CoolingPage {
         PageBuilder page = Page.named("Cooling").footer(footer);
         page.title("Cooling").add(KitReport.head(kit, "cooling-head"));
         page.heading("Flow and temperature").add(circuits(circuits)).note(FORMULAS);
-        FindingsTable.add(page, findings, "en");
+        FindingsTable.add(page, kit.answered(findings), "en");
         CautionNotes.always(page, "cooling", kit.workshop(), "en");
         return page.signatures("Checked by");
     }

@@ -185,7 +185,7 @@ public final class CoolingTrade extends Trade {
 
     private static Report report(List<CircuitFlow> circuits, Findings findings, KitInWork kit) {
         return KitReport.begin(kit, "cooling", TITLE)
-                .found(findings)
+                .found(kit.answered(findings))
                 .glance(CoolingPage.circuits(circuits).build())
                 .page(CoolingPage.compose(circuits, findings, kit, KitReport.footer(kit, TITLE))
                         .also(CoolingPage.pressureDrop(circuits, KitReport.footer(kit, TITLE))))

@@ -75,7 +75,7 @@ final class DrivingPage {
         page.heading("What is promised, and what is reached").add(promises(vehicle));
         page.picture(TractionDrawing.draw(vehicle));
         page.note(ESTIMATE);
-        FindingsTable.add(page, findings, "en");
+        FindingsTable.add(page, kit.answered(findings), "en");
         CautionNotes.always(page, "driving", kit.workshop(), "en");
         return page.signatures("Checked by");
     }

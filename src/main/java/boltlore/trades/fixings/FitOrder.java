@@ -1,5 +1,7 @@
 package boltlore.trades.fixings;
 
+import boltlore.bill.Bill;
+import boltlore.bill.Item;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Position;
@@ -40,6 +42,24 @@ final class FitOrder {
         FitOrder order = new FitOrder(positions, family);
         order.here.values().forEach(order::fit);
         return order.sorted;
+    }
+
+    /** Positions with what is fitted there, what holds before what is held; a stage that waits for a decision has none. */
+    static Map<String, Map<Position, List<Item>>> byStage(Bill bill, Bill sure) {
+        Map<String, Map<Position, List<Item>>> stages = new LinkedHashMap<>();
+        bill.items().forEach(item -> stages.putIfAbsent(item.stage(), new LinkedHashMap<>()));
+        for (Item item : sure.items()) {
+            stages.computeIfAbsent(item.stage(), none -> new LinkedHashMap<>())
+                    .computeIfAbsent(item.position(), none -> new ArrayList<>())
+                    .add(item);
+        }
+        stages.replaceAll((stage, positions) -> {
+            Map<Position, List<Item>> sorted = new LinkedHashMap<>();
+            of(positions.keySet(), bill.resolved().choices().family())
+                    .forEach(position -> sorted.put(position, positions.getOrDefault(position, List.of())));
+            return sorted;
+        });
+        return stages;
     }
 
     /** Each once; where the files lead in a circle, the first that was asked for comes last. */

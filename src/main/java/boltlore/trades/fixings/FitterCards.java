@@ -24,7 +24,6 @@ import boltlore.report.TableSpec;
 import boltlore.trades.KitInWork;
 import boltlore.trades.picking.PickingTrade;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -84,7 +83,7 @@ final class FitterCards {
         if (kit.order().placed() != null) {
             report.dated(kit.order().placed());
         }
-        Map<String, Map<Position, List<Item>>> stages = byStage();
+        Map<String, Map<Position, List<Item>>> stages = FitOrder.byStage(kit.bill(), sure);
         int number = 0;
         for (Stage stage : kit.workshop().stages()) {
             Map<Position, List<Item>> positions = stages.get(stage.name());
@@ -104,24 +103,6 @@ final class FitterCards {
                 .withCount(new PrintSetup.PageCount(phrases.say("pageWord"), phrases.say("pageOf")))
                 .withFooter(kit.workshop().name() + " · " + phrases.say("order") + " "
                         + kit.order().name() + " · " + what);
-    }
-
-    /** Positions with what is fitted there, what holds before what is held; a stage that waits for a decision has none. */
-    private Map<String, Map<Position, List<Item>>> byStage() {
-        Map<String, Map<Position, List<Item>>> stages = new LinkedHashMap<>();
-        kit.bill().items().forEach(item -> stages.putIfAbsent(item.stage(), new LinkedHashMap<>()));
-        for (Item item : sure.items()) {
-            stages.computeIfAbsent(item.stage(), none -> new LinkedHashMap<>())
-                    .computeIfAbsent(item.position(), none -> new ArrayList<>())
-                    .add(item);
-        }
-        stages.replaceAll((stage, positions) -> {
-            Map<Position, List<Item>> sorted = new LinkedHashMap<>();
-            FitOrder.of(positions.keySet(), kit.family())
-                    .forEach(position -> sorted.put(position, positions.getOrDefault(position, List.of())));
-            return sorted;
-        });
-        return stages;
     }
 
     private PageBuilder card(Stage stage, Map<Position, List<Item>> positions, String number) {

@@ -68,7 +68,7 @@ public final class FixingsTrade extends Trade {
             signed.also(ClampPage.compose(fixings, footer));
         }
         ReportBuilder report = KitReport.begin(kit, "fixings", TITLE)
-                .found(fixings.findings())
+                .found(kit.answered(fixings.findings()))
                 .glance(JointsPage.glance(fixings).build())
                 .glance(JointsPage.figures("glance", fixings).build())
                 .page(JointsPage.compose(fixings, kit, footer))

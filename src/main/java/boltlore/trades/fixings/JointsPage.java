@@ -116,7 +116,7 @@ final class JointsPage {
     static PageBuilder compose(KitFixings fixings, KitInWork kit, String footer) {
         PageBuilder page = Page.named("Joints").landscape().footer(footer);
         page.title("Fixings by joint").add(KitReport.head(kit, "fixings")).add(figures("figures", fixings));
-        FindingsTable.add(page, fixings.findings(), "en");
+        FindingsTable.add(page, kit.answered(fixings.findings()), "en");
         page.heading("Joints")
                 .note(marks(fixings))
                 .add(joints(fixings, kit.workshop()))

@@ -37,7 +37,7 @@ final class MountingPage {
         page.heading("Each mount under its worst shock").add(mounts(worst));
         page.heading("Shocks, in multiples of the weight").add(shocks(loads)).note(FORMULAS);
         worst.stream().map(load -> load.mount().source()).distinct().forEach(source -> page.note("Mounts: " + source));
-        FindingsTable.add(page, findings, "en");
+        FindingsTable.add(page, kit.answered(findings), "en");
         CautionNotes.always(page, "mounting", kit.workshop(), "en");
         return page.signatures("Checked by");
     }

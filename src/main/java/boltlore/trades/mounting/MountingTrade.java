@@ -191,7 +191,7 @@ public final class MountingTrade extends Trade {
 
     private static Report report(List<MountLoad> loads, Findings findings, KitInWork kit) {
         return KitReport.begin(kit, "mounting", TITLE)
-                .found(findings)
+                .found(kit.answered(findings))
                 .glance(MountingPage.mounts(worst(loads)).build())
                 .page(MountingPage.compose(loads, findings, kit, KitReport.footer(kit, TITLE)))
                 .build();

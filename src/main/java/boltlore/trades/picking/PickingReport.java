@@ -41,7 +41,7 @@ final class PickingReport {
         ReportBuilder report = Report.named("picking-list", "Picking list " + order.name())
                 .about("Order " + order.name() + ", " + order.customer())
                 .by(kit.workshop().name())
-                .found(findings)
+                .found(kit.answered(findings))
                 .glance(new Heading(order.name() + ", " + kit.family().says().english(), Look.TITLE))
                 .glance(glance(list).build());
         if (order.placed() != null) {
@@ -91,7 +91,7 @@ final class PickingReport {
         pages.alternates(page, list.walk());
         page.heading("Short").add(PickPages.shortOf());
         DocumentsTable.add(page, kit.bill().picked());
-        FindingsTable.add(page, findings, "en");
+        FindingsTable.add(page, kit.answered(findings), "en");
         return page.signatures("Picked by");
     }
 

@@ -10,6 +10,7 @@ import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
+import boltlore.trades.FoundBy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +28,8 @@ final class ShippingReport {
     /** @param together all orders in the vehicle, whose dangerous goods count together */
     static Report compose(Shipment shipment, Consignment together, Map<String, Finish> finishes) {
         Order order = shipment.order();
-        Findings findings = shipment.findings(together);
+        Findings findings =
+                FoundBy.of("", shipment.findings(together), shipment.order()).findings();
         LoadWords english = LoadWords.of(shipment, Wording.ENGLISH);
         String footer = TITLE + ", order " + order.name();
         ReportBuilder book = Report.named("shipping-papers", TITLE)

@@ -195,7 +195,7 @@ public final class SparesTrade extends Trade {
         ReportBuilder report = Report.named("service-spares", "Service spares")
                 .about("Order " + order.name())
                 .by(kit.workshop().name())
-                .found(findings)
+                .found(kit.answered(findings))
                 .glance(new Heading(order.name() + ", " + kit.family().says().english(), Look.TITLE))
                 .glance(known(spares).of(spares).build());
         if (order.placed() != null) {
@@ -227,7 +227,7 @@ public final class SparesTrade extends Trade {
         }
         page.add(table).note(COUNTED);
         Superseded.add(page, kit);
-        FindingsTable.add(page, findings, "en");
+        FindingsTable.add(page, kit.answered(findings), "en");
         CautionNotes.always(page, "service-spares", kit.workshop(), "en");
         return page;
     }

@@ -88,7 +88,7 @@ final class StatementPage {
         if (!weighing.conditions().isEmpty()) {
             page.heading("What else the market asks").add(CONDITIONS.of(weighing.conditions()));
         }
-        FindingsTable.add(page, weighing.findings(), "en");
+        FindingsTable.add(page, kit.answered(weighing.findings()), "en");
         CautionNotes.always(page, "weight-statement", kit.workshop(), "en");
         return page.signatures("Checked by");
     }

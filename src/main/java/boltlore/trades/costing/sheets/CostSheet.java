@@ -7,6 +7,7 @@ import boltlore.report.Look;
 import boltlore.report.PageBuilder;
 import boltlore.report.Report;
 import boltlore.report.drawing.Svg;
+import boltlore.trades.FoundBy;
 import boltlore.trades.costing.cost.FullCost;
 import boltlore.trades.costing.quote.Calculation;
 
@@ -17,9 +18,10 @@ public final class CostSheet {
 
     private CostSheet() {}
 
-    public static Report compose(Calculation calculation, Findings findings) {
+    public static Report compose(Calculation calculation, Findings found) {
         FullCost cost = calculation.cost();
         Order order = cost.costed().bill().order();
+        Findings findings = FoundBy.of("", found, order).findings();
         String footer = "Cost statement, order " + order.name() + ", for the workshop only";
         CostPage front = new CostPage(calculation);
         CostTables tables = new CostTables(cost, footer);
