@@ -36,8 +36,8 @@ record LookStyle(
     /** A box that a reading or a name is written into: 9 mm on paper, where the page is shrunk too. */
     static final double BY_HAND = 28.6;
 
-    /** A row that is ticked: 5 mm on paper, where the page is shrunk by a tenth too. */
-    static final double TICK = 15.8;
+    /** A box for a tick. */
+    static final double TICK = 11.7;
 
     /** A code of 21 squares of 0.26 mm and three of white on each side, which the cell's own edges add to: 7 mm. */
     static final double CODE = 19.9;

@@ -120,10 +120,10 @@ class PageBreaksTest {
     /** Whether its headings are repeated, or it is divided because another's are. */
     @Test
     void a_group_of_a_form_that_runs_over_is_headed_again_and_one_that_begins_there_is_not() {
-        assertThat(groups(Page.named("One").add(form(80)))).containsExactly("Crate 1", "Crate 1 (continued)");
-        assertThat(groups(Page.named("One").add(list("list", 100)).add(form(60))))
+        assertThat(groups(Page.named("One").add(form(100)))).containsExactly("Crate 1", "Crate 1 (continued)");
+        assertThat(groups(Page.named("One").add(list("list", 100)).add(form(80))))
                 .containsExactly("Crate 1", "Crate 1 (continued)");
-        assertThat(groups(Page.named("One").add(form(40, 40)))).containsExactly("Crate 1", "Crate 2");
+        assertThat(groups(Page.named("One").add(form(60, 60)))).containsExactly("Crate 1", "Crate 2");
     }
 
     private static TableBuilder form(int... sizes) {

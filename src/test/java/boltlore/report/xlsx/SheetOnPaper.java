@@ -40,7 +40,6 @@ final class SheetOnPaper {
 
     private static final double POINTS_PER_MM = 72 / 25.4;
     private static final double BOX_HIGH = 9;
-    private static final double TICK_HIGH = 5;
     private static final double BOX_WIDE = 12;
     private static final double SERIAL_WIDE = 40;
     private static final double FULL_TYPE = LookStyle.BODY_POINTS;
@@ -282,10 +281,6 @@ final class SheetOnPaper {
                         && !isTick(cell);
                 if (box) {
                     box(cell, shrunk, titles, said);
-                }
-                double high = cell.getRow().getHeightInPoints() * shrunk / POINTS_PER_MM;
-                if (isTick(cell) && high < TICK_HIGH - 0.1 && said.add("tick")) {
-                    offence("row " + (cell.getRowIndex() + 1) + ": a box for a tick %.1f mm high".formatted(high));
                 }
             }
         }
