@@ -65,7 +65,7 @@ final class StatementPage {
             .text("found", "Found", 36, RuleAnswer::found)
             .text("answer", "Answer", 22, row -> row.answer().says())
             .code("kind", RuleAnswer::subject)
-            .box(Column.signature("by", "Looked at by"));
+            .box(Column.signature("by", "Checked by"));
 
     private StatementPage() {}
 
