@@ -43,6 +43,9 @@ final class LabelDrawing {
 
     private static final double ADDRESS_ROOM_MM = 34;
 
+    /** All its lines are lettered alike, down to this height; a longer line alone is smaller. */
+    private static final double ADDRESS_LEAST_MM = 3;
+
     /** A UN number is lettered at least 12 mm high (ADR 5.2.1.1), also on a draft, which is printed a tenth smaller. */
     private static final double UN_MM = 13.1;
 
@@ -119,7 +122,10 @@ final class LabelDrawing {
                 .flatMap(each -> each)
                 .toList();
         double height = Math.min(ADDRESS_MM, (ADDRESS_ROOM_MM / lines.size() - AIR_MM) / (1 + ABOVE + BELOW));
-        lines.forEach(text -> line(text, height));
+        double alike = lines.stream()
+                .mapToDouble(text -> (FIRST_ARROW_MM - 8 - LEFT_MM) / Mark.Lettering.widthMm(text, 1))
+                .reduce(height, Math::min);
+        lines.forEach(text -> line(text, Math.max(alike, ADDRESS_LEAST_MM)));
         Stream.of(consignee.contact(), consignee.phone())
                 .filter(text -> !text.isEmpty())
                 .reduce((contact, phone) -> contact + ", " + phone)

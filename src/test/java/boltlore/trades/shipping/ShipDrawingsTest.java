@@ -144,6 +144,18 @@ class ShipDrawingsTest {
     }
 
     @Test
+    void all_lines_of_an_address_are_lettered_alike() {
+        Party yard = new Party("A Bakery with a Name of Length", List.of("Row 7", "Placeton"), "FR");
+        Shipment shipment = new ShippedKit().part("A", "5", 1).consignee(yard).shipment();
+        assertThat(label(shipment, 0, "fr").marks().stream()
+                        .filter(mark -> mark instanceof Mark.Lettering words
+                                && List.of(yard.name(), "Row 7", "Placeton").contains(words.text()))
+                        .map(mark -> ((Mark.Lettering) mark).heightMm())
+                        .distinct())
+                .hasSize(1);
+    }
+
+    @Test
     void a_label_names_the_consignee_and_asks_for_an_address_where_there_is_none() {
         Party consignee = new Party("Some Yard", List.of("Row 7", "Placeton"), "FR");
         Shipment shipment = new ShippedKit().part("A", "5", 1).shipment();
