@@ -145,7 +145,7 @@ class ShipDrawingsTest {
 
     @Test
     void all_lines_of_an_address_are_lettered_alike() {
-        Party yard = new Party("A Bakery with a Name of Length", List.of("Row 7", "Placeton"), "FR");
+        Party yard = new Party("Bakery in the Lane", List.of("Row 7", "Placeton"), "FR");
         Shipment shipment = new ShippedKit().part("A", "5", 1).consignee(yard).shipment();
         assertThat(label(shipment, 0, "fr").marks().stream()
                         .filter(mark -> mark instanceof Mark.Lettering words
