@@ -45,7 +45,7 @@ final class FitOrder {
     }
 
     /** Positions with what is fitted there, what holds before what is held; a stage that waits for a decision has none. */
-    static Map<String, Map<Position, List<Item>>> byStage(Bill bill, Bill sure) {
+    static Map<String, Map<Position, List<Item>>> byStage(Bill bill, Bill sure, Family family) {
         Map<String, Map<Position, List<Item>>> stages = new LinkedHashMap<>();
         bill.items().forEach(item -> stages.putIfAbsent(item.stage(), new LinkedHashMap<>()));
         for (Item item : sure.items()) {
@@ -55,7 +55,7 @@ final class FitOrder {
         }
         stages.replaceAll((stage, positions) -> {
             Map<Position, List<Item>> sorted = new LinkedHashMap<>();
-            of(positions.keySet(), bill.resolved().choices().family())
+            of(positions.keySet(), family)
                     .forEach(position -> sorted.put(position, positions.getOrDefault(position, List.of())));
             return sorted;
         });

@@ -83,7 +83,7 @@ final class FitterCards {
         if (kit.order().placed() != null) {
             report.dated(kit.order().placed());
         }
-        Map<String, Map<Position, List<Item>>> stages = FitOrder.byStage(kit.bill(), sure);
+        Map<String, Map<Position, List<Item>>> stages = FitOrder.byStage(kit.bill(), sure, kit.family());
         int number = 0;
         for (Stage stage : kit.workshop().stages()) {
             Map<Position, List<Item>> positions = stages.get(stage.name());
