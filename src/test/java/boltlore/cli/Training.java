@@ -82,7 +82,7 @@ public final class Training {
                         List.<Object>of("stock", "short", "--json"),
                         List.<Object>of("purchase", "place"),
                         List.<Object>of("purchase", "list"),
-                        List.<Object>of("stock", "receive", "PV-CR-M", "1", "--serial", "1"),
+                        List.<Object>of("stock", "receive", "PV-CR-L", "1", "--serial", "1"),
                         List.<Object>of("stock", "list"),
                         List.<Object>of("pick", "list", "BL-1001"),
                         List.<Object>of("coating", "queue", "BL-1001"),
