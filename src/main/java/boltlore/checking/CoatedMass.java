@@ -3,6 +3,7 @@ package boltlore.checking;
 import boltlore.bill.Masses;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.CoatingSpec;
+import boltlore.catalogue.Cut;
 import boltlore.catalogue.Material;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
@@ -68,16 +69,21 @@ final class CoatedMass {
                 .divide(MM_PER_M.multiply(BigDecimal.valueOf(2)), MathContext.DECIMAL128);
     }
 
-    /** What the part is made of: its sheet, what it is first cut from, or that of the first child that says so. */
+    /** What it is made of first, or the first of what is in it where that says so. */
     private Optional<Material> material(Part part) {
-        String name = part.making().material();
-        if (name == null && !part.making().cuts().isEmpty()) {
-            name = part.making().cuts().get(0).material();
-        }
-        return name != null
-                ? Optional.ofNullable(catalogue.materials().get(name))
+        Optional<Material> own = own(catalogue, part).findFirst();
+        return own.isPresent()
+                ? own
                 : part.contains().stream()
                         .flatMap(child -> material(catalogue.part(child.part())).stream())
                         .findFirst();
+    }
+
+    /** What a part itself is made of: its sheet, and what it is cut from. */
+    static Stream<Material> own(Catalogue catalogue, Part part) {
+        return Stream.concat(
+                        Stream.ofNullable(part.making().material()),
+                        part.making().cuts().stream().map(Cut::material))
+                .flatMap(name -> Stream.ofNullable(catalogue.materials().get(name)));
     }
 }

@@ -74,14 +74,9 @@ final class FinishSuitsMetal {
                 : Stream.empty();
     }
 
-    /** Of its sheet and of what it is cut from, and where it says neither, of what is in it. */
+    /** Its own, and where it says none, those of what is in it. */
     private Set<String> metals(Part part) {
-        Stream<String> materials = Stream.concat(
-                Stream.ofNullable(part.making().material()),
-                part.making().cuts().stream().map(cut -> cut.material()));
-        Set<String> own = materials
-                .map(catalogue.materials()::get)
-                .filter(Objects::nonNull)
+        Set<String> own = CoatedMass.own(catalogue, part)
                 .map(Material::metal)
                 .filter(Objects::nonNull)
                 .collect(Collectors.toCollection(TreeSet::new));

@@ -19,6 +19,11 @@ public record Remark(String about, Check check, String found, String expected, S
             .thenComparing(Remark::expected)
             .thenComparing(Remark::advice);
 
+    /** In one sentence with its advice, as a person reads it. */
+    public String says() {
+        return about + ": found " + found + "; expected " + expected + ". " + advice + ".";
+    }
+
     @Override
     public int compareTo(Remark other) {
         return BY_SUBJECT.compare(this, other);

@@ -107,15 +107,12 @@ record BringOnto(
 
     /** Says what is doubtful in the edited catalogue and was not before, and what its proof finds. */
     private int holds(Catalogue before, Catalogue after, String family) {
-        Set<Remark> known = new HashSet<>(Checks.checkRest(before, Set.of(), true, true));
-        List<Remark> fresh = Checks.checkRest(after, Set.of(), true, true).stream()
+        Set<Remark> known = new HashSet<>(Checks.check(before));
+        List<Remark> fresh = Checks.check(after).stream()
                 .filter(remark -> !known.contains(remark))
                 .toList();
         screen.line("To check since the edits: " + fresh.size());
-        fresh.forEach(remark -> screen.wrapped(
-                2,
-                remark.about() + ": found " + remark.found() + "; expected " + remark.expected() + ". "
-                        + remark.advice() + "."));
+        fresh.forEach(remark -> screen.wrapped(2, remark.says()));
         Deadline until = Deadline.in(LONGEST.toNanos(), System::nanoTime);
         ProofResults done = new ProvingTask(
                         after,

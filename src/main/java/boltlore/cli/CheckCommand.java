@@ -113,12 +113,7 @@ final class CheckCommand extends RoomCommand {
 
     private static void print(Screen screen, Check check, List<Remark> found) {
         screen.line("Check, " + check.written() + ": " + found.size());
-        for (Remark remark : found) {
-            screen.wrapped(
-                    2,
-                    remark.about() + ": found " + remark.found() + "; expected " + remark.expected() + ". "
-                            + remark.advice() + ".");
-        }
+        found.forEach(remark -> screen.wrapped(2, remark.says()));
     }
 
     private static String counted(int count, String what) {

@@ -3,19 +3,12 @@ package boltlore.cli;
 import static boltlore.cli.Ran.boltlore;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.cli.EditedBook.Edits;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Consumer;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
-import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.ss.usermodel.Sheet;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -40,59 +33,10 @@ class BringFamilyBackTest {
         boltlore("parts-list", "--catalogue", into, "--out", folder);
     }
 
-    private Ran back(Consumer<XSSFWorkbook> edit, Object... more) throws IOException {
-        Path workbook = folder.resolve("lamp-cart-lines.xlsx");
-        try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(workbook))) {
-            edit.accept(book);
-            try (OutputStream out = Files.newOutputStream(workbook)) {
-                book.write(out);
-            }
-        }
-        return boltlore(Stream.concat(Stream.of("bring", workbook, "--onto", into, "--to", edited), Stream.of(more))
-                .toArray());
-    }
-
-    /** A row with these texts under their headings, below all others. */
-    private static void add(XSSFWorkbook book, String sheet, String... headingsAndTexts) {
-        Sheet where = book.getSheet(sheet);
-        Row row = where.createRow(where.getLastRowNum() + 1);
-        for (int i = 0; i < headingsAndTexts.length; i += 2) {
-            row.createCell(column(where, headingsAndTexts[i])).setCellValue(headingsAndTexts[i + 1]);
-        }
-    }
-
-    private static Cell heading(Sheet sheet, String heading) {
-        for (Row row : sheet) {
-            for (Cell cell : row) {
-                if (cell.getCellType() == CellType.STRING
-                        && cell.getStringCellValue().equals(heading)) {
-                    return cell;
-                }
-            }
-        }
-        throw new AssertionError("no heading '" + heading + "' in " + sheet.getSheetName());
-    }
-
-    private static int column(Sheet sheet, String heading) {
-        return heading(sheet, heading).getColumnIndex();
-    }
-
-    private static Row row(Sheet sheet, String heading, String text) {
-        int column = column(sheet, heading);
-        return IntStream.rangeClosed(heading(sheet, heading).getRowIndex(), sheet.getLastRowNum())
-                .mapToObj(sheet::getRow)
-                .filter(row -> row != null
-                        && new DataFormatter()
-                                .formatCellValue(row.getCell(column))
-                                .equals(text))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static Cell cell(XSSFWorkbook book, String sheet, String heading, String text, String other) {
-        Sheet where = book.getSheet(sheet);
-        // A cell of its own: POI leaves the text that stands in a cell beside the one that is set.
-        return row(where, heading, text).createCell(column(where, other));
+    private Ran back(Consumer<Edits> edit, Object... more) throws IOException {
+        EditedBook book = new EditedBook(folder.resolve("lamp-cart-lines.xlsx"));
+        book.edit(edit);
+        return book.broughtOnto(into, edited, more);
     }
 
     private String family() throws IOException {
@@ -102,8 +46,8 @@ class BringFamilyBackTest {
     @Test
     void a_new_position_comes_in_with_its_line_where_its_row_stands() throws IOException {
         Ran ran = back(book -> {
-            add(book, "Positions", "Position", "horn", "Says", "Horn", "Lines in a kit", "some");
-            add(book, "Lines", "Position", "horn", "Line", "horn", "Part number", "LAMP-CART-LAMP", "Quantity", "2");
+            book.add("Positions", "Position", "horn", "Says", "Horn", "Lines in a kit", "some");
+            book.add("Lines", "Position", "horn", "Line", "horn", "Part number", "LAMP-CART-LAMP", "Quantity", "2");
         });
 
         assertThat(ran.out()).contains("position horn is new: fill 'some'; says 'Horn'", "line horn at horn is new");
@@ -116,7 +60,7 @@ class BringFamilyBackTest {
 
     @Test
     void a_new_position_without_a_line_is_a_fault() throws IOException {
-        Ran ran = back(book -> add(book, "Positions", "Position", "horn"));
+        Ran ran = back(book -> book.add("Positions", "Position", "horn"));
 
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
         assertThat(ran.err()).contains("no line of the new position 'horn'");
@@ -125,8 +69,7 @@ class BringFamilyBackTest {
 
     @Test
     void a_position_is_called_otherwise() throws IOException {
-        Ran ran = back(book ->
-                cell(book, "Positions", "Position", "lamp-cart-lamp", "Says").setCellValue("Head lamp"));
+        Ran ran = back(book -> book.set("Positions", "Position", "lamp-cart-lamp", "Says", "Head lamp"));
 
         assertThat(ran.out()).contains("position lamp-cart-lamp: says 'Head lamp' instead of ");
         assertThat(edited.resolve("families/lamp-cart/kit/all.json")).content().contains("Head lamp");
@@ -135,12 +78,10 @@ class BringFamilyBackTest {
     @Test
     void a_new_value_may_have_a_column_among_the_lines() throws IOException {
         Ran ran = back(book -> {
-            add(book, "Options", "Option", "body", "Value", "open", "Says", "Open body");
-            Sheet lines = book.getSheet("Lines");
-            Row heads = lines.getRow(heading(lines, "Position").getRowIndex());
+            book.add("Options", "Option", "body", "Value", "open", "Says", "Open body");
+            Row heads = book.heading("Lines", "Position").getRow();
             heads.createCell(heads.getLastCellNum()).setCellValue("body = open");
-            cell(book, "Lines", "Line", "frame-lamp-cart-frame-l", "body = open")
-                    .setCellValue("x");
+            book.set("Lines", "Line", "frame-lamp-cart-frame-l", "body = open", "x");
         });
 
         assertThat(ran.out())
@@ -154,8 +95,8 @@ class BringFamilyBackTest {
     @Test
     void a_new_option_comes_in_with_its_values_and_the_one_that_is_offered_first() throws IOException {
         Ran ran = back(book -> {
-            add(book, "Options", "Option", "paint", "Value", "green", "Offered first", "x", "Question", "Which paint?");
-            add(book, "Options", "Option", "paint", "Value", "grey");
+            book.add("Options", "Option", "paint", "Value", "green", "Offered first", "x", "Question", "Which paint?");
+            book.add("Options", "Option", "paint", "Value", "grey");
         });
 
         assertThat(ran.out()).contains("option paint is new: asks 'Which paint?'; default 'green'");
@@ -169,8 +110,7 @@ class BringFamilyBackTest {
     @Test
     void a_value_that_lines_still_name_is_not_taken_out_in_silence() throws IOException {
         Ran ran = back(book -> {
-            Sheet options = book.getSheet("Options");
-            options.removeRow(row(options, "Value", "early"));
+            book.remove("Options", "Value", "early");
         });
 
         assertThat(ran.out()).contains("value early of option body is taken out");
@@ -181,8 +121,7 @@ class BringFamilyBackTest {
 
     @Test
     void a_new_limit_comes_in_and_the_kits_that_it_takes_away_are_told() throws IOException {
-        Ran ran = back(book -> add(
-                book,
+        Ran ran = back(book -> book.add(
                 "Limits",
                 "Limit",
                 "no-late-lamp",
@@ -199,7 +138,7 @@ class BringFamilyBackTest {
     @Test
     void a_condition_that_cannot_be_read_is_a_fault() throws IOException {
         Ran ran = back(book ->
-                add(book, "Limits", "Limit", "odd", "Because", "It is.", "Never, as a condition", "lamp and late"));
+                book.add("Limits", "Limit", "odd", "Because", "It is.", "Never, as a condition", "lamp and late"));
 
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
         assertThat(ran.err()).contains("lamp and late");
@@ -208,17 +147,16 @@ class BringFamilyBackTest {
 
     @Test
     void one_name_twice_is_a_fault() throws IOException {
-        Ran ran = back(book -> add(book, "Options", "Option", "body", "Value", "late"));
+        Ran ran = back(book -> book.add("Options", "Option", "body", "Value", "late"));
 
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
         assertThat(ran.err()).contains("'body = late' a second time");
     }
 
     /** The lamp is a part of the early body alone, though every order must have one. */
-    private static void unproved(XSSFWorkbook book) {
-        cell(book, "Lines", "Line", "lamp-cart-lamp", "body = early").setCellValue("x");
-        cell(book, "Positions", "Position", "lamp-cart-lamp", "Required, as a condition")
-                .setCellValue("{\"body\": \"late\"}");
+    private static void unproved(Edits book) {
+        book.set("Lines", "Line", "lamp-cart-lamp", "body = early", "x");
+        book.set("Positions", "Position", "lamp-cart-lamp", "Required, as a condition", "{\"body\": \"late\"}");
     }
 
     @Test

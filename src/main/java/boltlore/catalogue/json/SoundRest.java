@@ -111,9 +111,10 @@ final class SoundRest {
         do {
             before = built.size();
             parts.forEach((number, part) -> {
-                if (built.keySet().containsAll(children(part)) && level(part, levels) <= PartLoops.DEEPEST) {
+                int level = level(part, levels);
+                if (built.keySet().containsAll(children(part)) && level <= PartLoops.DEEPEST) {
                     built.put(number, part);
-                    levels.put(number, level(part, levels));
+                    levels.put(number, level);
                 }
             });
         } while (built.size() > before);

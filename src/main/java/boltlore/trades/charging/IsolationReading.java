@@ -23,7 +23,7 @@ public record IsolationReading(
     private static final BigDecimal WINDOW = new BigDecimal("0.2");
 
     /** A meter's own error beside its last digit: common practice, no source. */
-    private static final BigDecimal METER_ERROR = new BigDecimal("1.02");
+    public static final BigDecimal METER_ERROR = new BigDecimal("1.02");
 
     /** How far both poles together may be off what was worked out: common practice, no source. */
     private static final BigDecimal SUM_ERROR = new BigDecimal("0.1");

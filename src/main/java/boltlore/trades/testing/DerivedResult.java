@@ -18,9 +18,6 @@ final class DerivedResult {
 
     private static final int KILO = 3;
     private static final int MEGA = 6;
-    /** What a meter may be off: common practice, no source. */
-    private static final BigDecimal METER_ERROR = new BigDecimal("1.02");
-
     private static final BigDecimal TENTH = new BigDecimal("0.1");
 
     /** Of these 0 may be read: nothing flowed yet, or a pole lies on the chassis. */
@@ -53,8 +50,8 @@ final class DerivedResult {
         if (pack == null) {
             return Optional.empty();
         }
-        boolean within = read.multiply(METER_ERROR).compareTo(pack.least()) >= 0
-                && read.compareTo(pack.most().multiply(METER_ERROR)) <= 0;
+        boolean within = read.multiply(IsolationReading.METER_ERROR).compareTo(pack.least()) >= 0
+                && read.compareTo(pack.most().multiply(IsolationReading.METER_ERROR)) <= 0;
         return within
                 ? Optional.empty()
                 : Optional.of(new Flaw(
