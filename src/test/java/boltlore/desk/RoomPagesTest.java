@@ -66,6 +66,9 @@ class RoomPagesTest extends RoomInBrowser {
         for (String path : PAGES) {
             go(path);
             all.assertThat(violations()).as(path).isEmpty();
+            all.assertThat(overlapping())
+                    .as(path + ": one thing to press over another")
+                    .isEmpty();
         }
         all.assertAll();
     }
@@ -78,6 +81,9 @@ class RoomPagesTest extends RoomInBrowser {
         for (String path : SHEETS) {
             go(path);
             all.assertThat(violations()).as(path).isEmpty();
+            all.assertThat(overlapping())
+                    .as(path + ": one thing to press over another")
+                    .isEmpty();
         }
         all.assertAll();
     }
@@ -98,6 +104,64 @@ class RoomPagesTest extends RoomInBrowser {
                 .as("a nut at no signed joint")
                 .isFalse();
         all.assertAll();
+    }
+
+    /** What can be pressed or filled in and lies over the next such thing. */
+    @SuppressWarnings("unchecked")
+    private List<String> overlapping() {
+        return (List<String>) page.evaluate("""
+                () => {
+                  const boxes = [...document.querySelectorAll('main a, main button, main input, main select')]
+                    .filter(each => each.checkVisibility() && each.type !== 'hidden')
+                    .flatMap(each => [...each.getClientRects()].map(box => ({each, box})));
+                  const over = (a, b) => Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1
+                    && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 1;
+                  const found = [];
+                  for (let i = 0; i < boxes.length; i++) {
+                    for (let j = i + 1; j < Math.min(boxes.length, i + 30); j++) {
+                      if (boxes[i].each !== boxes[j].each && !boxes[i].each.contains(boxes[j].each)
+                          && over(boxes[i].box, boxes[j].box)) {
+                        found.push(boxes[i].each.outerHTML.slice(0, 80) + ' / ' + boxes[j].each.outerHTML.slice(0, 80));
+                      }
+                    }
+                  }
+                  return found;
+                }
+                """);
+    }
+
+    @Test
+    @DisplayName("call parts, materials and families by their names, not by codes alone")
+    void names() {
+        go("/bench/pack/" + RoomsBook.FIRST);
+        assertThat(page.locator("main").innerText()).contains("AC-TXV Expansion valve");
+        go("/fabrication/rack");
+        assertThat(page.locator("#material option").allInnerTexts())
+                .anyMatch(says -> says.startsWith("Copper"))
+                .doesNotContain("cu-bar-20x3");
+        go("/engineering");
+        assertThat(page.locator(".ways").innerText())
+                .contains("Ockmere Pannier")
+                .doesNotContain("pannier-van");
+    }
+
+    @Test
+    @DisplayName("say of a page that has nothing to show what it lacks, and only of an unknown one that there is none")
+    void nothingToShow() {
+        go("/fabrication/loads");
+        assertThat(page.locator("h1").innerText()).isEqualTo("Nothing to show");
+        assertThat(page.locator("main").innerText()).contains("Order: found nothing");
+        go("/fabrication/nowhere");
+        assertThat(page.locator("h1").innerText()).isEqualTo("There is no such page");
+    }
+
+    @Test
+    @DisplayName("tell in full, before a kit leaves, what a person still has to check")
+    void checksBeforeItLeaves() {
+        go("/bench/ship/" + RoomsBook.FIRST);
+        assertThat(page.locator("main").innerText())
+                .contains("To be checked")
+                .contains("Weigh it before anybody calls it within the limit.");
     }
 
     /** A form of a page, with what stands in its fields. */

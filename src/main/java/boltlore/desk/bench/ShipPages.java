@@ -4,6 +4,7 @@ import boltlore.book.OrderState;
 import boltlore.book.db.Reading;
 import boltlore.book.orders.HoldPoint;
 import boltlore.book.orders.HoldPoints;
+import boltlore.book.orders.KeptFinding;
 import boltlore.book.orders.KitsAtHand;
 import boltlore.book.orders.OrderDesk;
 import boltlore.book.stores.CratesJudged;
@@ -103,7 +104,7 @@ public final class ShipPages {
         return says == null ? workshop.bench().catalogue().workshop().stageSays(bag, "en") : says.english();
     }
 
-    private static Row row(PackDesk.InBag one, Call call) {
+    private Row row(PackDesk.InBag one, Call call) {
         BigDecimal counted = one.counted();
         String stands = counted == null
                 ? "not counted"
@@ -113,6 +114,7 @@ public final class ShipPages {
         return new Row(
                 key(one.bag(), one.part(), one.finish()),
                 one.part(),
+                workshop.named(one.part()),
                 one.finish(),
                 Digits.plain(one.wanted()) + " " + one.unit(),
                 stands,
@@ -202,6 +204,7 @@ public final class ShipPages {
                                     order,
                                     state(reading, order),
                                     holds(reading, order),
+                                    toCheck(reading, order),
                                     DrawnSheet.of(sound.value(), call, "/bench/ship/" + order + "?", "Crates")));
         });
     }
@@ -217,6 +220,18 @@ public final class ShipPages {
                 .filter(each -> each.state().owed())
                 .map(each -> HoldPoints.before(reading, each, OrderState.SHIPPED).stream()
                         .map(ShipPages::hold)
+                        .toList())
+                .orElse(List.of());
+    }
+
+    /** What a person checks before it leaves, each in the words in which it was found. */
+    private static List<String> toCheck(Reading reading, String order) {
+        return reading.orders()
+                .find(order)
+                .filter(each -> each.state().owed())
+                .map(each -> KeptFinding.of(reading, each).stream()
+                        .filter(KeptFinding::isToCheck)
+                        .map(KeptFinding::says)
                         .toList())
                 .orElse(List.of());
     }
@@ -249,10 +264,16 @@ public final class ShipPages {
     public record Bag(String name, List<Row> rows) {}
 
     /** A part in a bag, and how its second count came out. */
-    public record Row(String key, String part, String finish, String wanted, String stands, String typed) {}
+    public record Row(
+            String key, String part, String name, String finish, String wanted, String stands, String typed) {}
 
-    /** An order on its way out. */
-    public record Leaving(List<String> told, String order, String state, List<Hold> holds, DrawnSheet sheet) {}
+    /**
+     * An order on its way out.
+     *
+     * @param checks what a person checks, in sentences
+     */
+    public record Leaving(
+            List<String> told, String order, String state, List<Hold> holds, List<String> checks, DrawnSheet sheet) {}
 
     /**
      * Something that holds an order.

@@ -10,6 +10,7 @@ import boltlore.book.orders.KitsAtHand;
 import boltlore.catalogue.Buying;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Drawing;
+import boltlore.catalogue.Family;
 import boltlore.catalogue.Part;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
@@ -95,7 +96,7 @@ public final class EngineeringRoom implements Room {
                         said,
                         found.size(),
                         found.stream().limit(MOST).map(EngineeringRoom::row).toList(),
-                        List.copyOf(catalogue().families().keySet())));
+                        List.copyOf(catalogue().families().values())));
     }
 
     private static Row row(Part part) {
@@ -191,7 +192,7 @@ public final class EngineeringRoom implements Room {
     }
 
     /** Parts that have all words. */
-    public record Search(String words, int count, List<Row> parts, List<String> families) {}
+    public record Search(String words, int count, List<Row> parts, List<Family> families) {}
 
     /** One part. */
     public record Row(String number, String revision, String name, String source, String supplier) {}

@@ -61,7 +61,7 @@ public final class ProofPages {
         if (family == null) {
             return new Answer.Missing("There is no family '" + call.path("family") + "' in the catalogue.");
         }
-        return Answer.page("Proof of " + family.name(), "engineering/proof.jte", proved(family));
+        return Answer.page("Proof of " + family.says().english(), "engineering/proof.jte", proved(family));
     }
 
     private Proof proved(Family family) {

@@ -24,6 +24,7 @@ import boltlore.trades.cutting.CuttingTrade;
 import boltlore.trades.cutting.CuttingTrade.CutTogether;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -132,8 +133,8 @@ public final class CutPages {
                                         .toList(),
                                 workshop.bench().catalogue().materials().values().stream()
                                         .filter(material -> material.bars() != null)
-                                        .map(material -> material.name())
-                                        .sorted()
+                                        .map(material -> new Choice(material.name(), material.says()))
+                                        .sorted(Comparator.comparing(Choice::says))
                                         .toList())));
     }
 
@@ -189,7 +190,10 @@ public final class CutPages {
     public record Cut(List<String> told, List<String> orders, DrawnSheet sheet, List<String> materials) {}
 
     /** What lies on the rack. */
-    public record Rack(List<String> told, List<Rest> rests, List<String> materials) {}
+    public record Rack(List<String> told, List<Rest> rests, List<Choice> materials) {}
+
+    /** A material that remnants are left of. */
+    public record Choice(String material, String says) {}
 
     /** One remnant. */
     public record Rest(String mark, String material, String mm, String heat, String leftBy) {}

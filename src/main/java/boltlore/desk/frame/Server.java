@@ -266,10 +266,11 @@ public final class Server implements AutoCloseable {
         tell(context, status, says, "");
     }
 
-    /** @param room that leads on from there, or empty */
+    /** @param room that leads on from there, where the page is there and has nothing to show; or empty */
     private void tell(Context context, int status, String says, String room) {
         context.status(status);
-        Answer.Shown told = Answer.page(status == 404 ? "There is no such page" : "Not done", "frame/failed.jte", says);
+        String missing = room.isEmpty() ? "There is no such page" : "Nothing to show";
+        Answer.Shown told = Answer.page(status == 404 ? missing : "Not done", "frame/failed.jte", says);
         context.html(opened.pages.write(told, room, head(context), call(context, Map.of(), Map.of()), context.path()));
     }
 

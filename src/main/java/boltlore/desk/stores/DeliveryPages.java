@@ -54,12 +54,6 @@ public final class DeliveryPages {
         return workshop.bench().catalogue().parts().get(new PartNumber(number));
     }
 
-    /** What the part is called; empty where the catalogue does not know it any more. */
-    String name(String number) {
-        Part part = known(number);
-        return part == null ? "" : part.name().english();
-    }
-
     private Answer ordered(Call call) {
         String number = call.path("number");
         return workshop.book().read(reading -> {
@@ -111,7 +105,7 @@ public final class DeliveryPages {
         String word = call.said("word");
         List<Map.Entry<String, BigDecimal>> wanted = left.entrySet().stream()
                 .filter(each -> word.isEmpty()
-                        || (each.getKey() + " " + name(each.getKey()))
+                        || (each.getKey() + " " + workshop.named(each.getKey()))
                                 .toLowerCase(java.util.Locale.ROOT)
                                 .contains(word.toLowerCase(java.util.Locale.ROOT)))
                 .toList();
@@ -129,7 +123,7 @@ public final class DeliveryPages {
         int at = call.all("part").indexOf(number);
         return new Line(
                 number,
-                name(number),
+                workshop.named(number),
                 part == null ? "" : part.unit(),
                 part == null ? "" : part.bin(),
                 Digits.plain(left),
