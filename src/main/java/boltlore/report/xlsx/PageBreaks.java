@@ -86,15 +86,15 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
     private static PageBreaks of(LaidPage page, Set<Table> splitting) {
         double paper = paper(page) - ROUNDED;
         Set<Table> headedAgain = page.tablesThat(table -> !splitting.contains(table) && Divided.hasGroups(table));
-        List<Optional<LaidTable>> candidates = new ArrayList<>(List.of(Optional.empty()));
-        page.tables().values().stream()
-                .filter(table ->
-                        !table.table().rows().isEmpty() && table.table().isPrinted())
-                .forEach(table -> candidates.add(Optional.of(table)));
         Ways best = new Ways(page, paper, Optional.empty(), splitting, headedAgain);
-        for (Optional<LaidTable> repeated : candidates) {
-            Ways ways = new Ways(page, paper, repeated, splitting, headedAgain);
-            best = ways.harm() < best.harm() ? ways : best;
+        if (best.isOneSheet()) {
+            return best.breaks();
+        }
+        for (LaidTable table : page.tables().values()) {
+            if (!table.table().rows().isEmpty() && table.table().isPrinted()) {
+                Ways ways = new Ways(page, paper, Optional.of(table), splitting, headedAgain);
+                best = ways.harm() < best.harm() ? ways : best;
+            }
         }
         return best.breaks();
     }
@@ -106,6 +106,8 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
         private final List<Stretch> stretches;
         private final double paper;
         private final Optional<LaidTable> repeated;
+        /** Its last row, asked for every pair of rows: as a lambda made anew for each, it took a sixth of a whole run. */
+        private final int lastRepeated;
         /** Tables that go on as others with the same headings. */
         private final Set<Table> splitting;
         /** Those of the rest whose groups are headed again: asked once a table, for it looks at every cell. */
@@ -130,6 +132,7 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
             this.stretches = page.printedStretches();
             this.paper = paper;
             this.repeated = repeated;
+            this.lastRepeated = repeated.map(LaidTable::lastRow).orElse(Integer.MAX_VALUE);
             this.splitting = splitting;
             this.headedAgain = headedAgain;
             this.size = page.printedRows();
@@ -159,6 +162,11 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
 
         double harm() {
             return least[size];
+        }
+
+        /** Whether it takes no break: headings to repeat would change nothing. */
+        boolean isOneSheet() {
+            return from[size] == 0;
         }
 
         PageBreaks breaks() {
@@ -292,8 +300,7 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
             if (signed[end] > signed[start] && substance[end] == substance[start]) {
                 harm += TORN;
             }
-            boolean after = repeated.filter(table -> start > table.lastRow()).isPresent();
-            return after ? harm + WRONG_HEADING : harm;
+            return start > lastRepeated ? harm + WRONG_HEADING : harm;
         }
     }
 }
