@@ -24,7 +24,12 @@ public record PurchaseStanding(
 
         /** What is still to come, 0 or more. */
         public BigDecimal left() {
-            return quantity.subtract(received).max(BigDecimal.ZERO);
+            return PurchaseStanding.left(quantity, received);
         }
+    }
+
+    /** What is still to come of a line, 0 or more. */
+    public static BigDecimal left(BigDecimal quantity, BigDecimal received) {
+        return quantity.subtract(received).max(BigDecimal.ZERO);
     }
 }
