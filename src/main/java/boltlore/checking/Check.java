@@ -19,6 +19,7 @@ public enum Check {
     SIZE("size against size"),
     COSTS_NOTHING("costs nothing"),
     COST_TWICE("cost counted twice"),
+    NOT_IN_PRICE("work that no price holds"),
     BUYING("bought, but not from whom or when"),
     PRICE_BREAKS("price that rises with the quantity"),
     PACKS("pack against minimum order"),

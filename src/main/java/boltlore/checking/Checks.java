@@ -64,6 +64,7 @@ public final class Checks {
             Bins::offTheLayout,
             CratesTake::remarks,
             CapacityGiven::remarks,
+            WorkPriced::remarks,
             ValuesUsed::remarks,
             CountsSaid::remarks,
             StationsPlausible::remarks,

@@ -91,6 +91,8 @@ final class KitSums {
                                 ? Condition.ALWAYS
                                 : Any.of(way.some().stream()
                                         .flatMap(position -> kit.position(position).lines().stream())
+                                        .filter(line ->
+                                                !catalogue.part(line.part()).reused())
                                         .map(line -> kit.in(line.name()))
                                         .toList())))
                 .toList());

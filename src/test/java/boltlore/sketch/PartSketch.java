@@ -76,6 +76,11 @@ public final class PartSketch {
         return part;
     }
 
+    /** A part of the donor vehicle, which is used again. */
+    public static PartSketch reused(String number) {
+        return new PartSketch(number, Source.DONOR).cost("0");
+    }
+
     public static PartSketch made(String number) {
         PartSketch part = new PartSketch(number, Source.MAKE);
         part.making = new Making(

@@ -2,9 +2,11 @@ package boltlore.book.orders;
 
 import boltlore.answers.OrderKit;
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Part;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
+import boltlore.measure.PartNumber;
 import boltlore.order.Order;
 import boltlore.order.json.OrderReader;
 import boltlore.resolution.OrderResolver;
@@ -35,6 +37,12 @@ public record Bench(Catalogue catalogue, OrderResolver resolver, Path folder) {
 
     /** A kit that nothing stops, with what it costs. */
     record Resolved(KitInWork kit, OrderPricing pricing, List<KeptFinding> found) {}
+
+    /** What the part is called; empty where the catalogue does not know it any more. */
+    public String named(String part) {
+        Part known = catalogue.parts().get(new PartNumber(part));
+        return known == null ? "" : known.name().english();
+    }
 
     /** An order as the book keeps it, which names persons by their keys. */
     public Outcome<Order> order(String name, byte[] content) {

@@ -114,7 +114,7 @@ public final class ShipPages {
         return new Row(
                 key(one.bag(), one.part(), one.finish()),
                 one.part(),
-                workshop.named(one.part()),
+                workshop.bench().named(one.part()),
                 one.finish(),
                 Digits.plain(one.wanted()) + " " + one.unit(),
                 stands,

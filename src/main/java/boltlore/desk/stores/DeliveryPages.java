@@ -105,7 +105,7 @@ public final class DeliveryPages {
         String word = call.said("word");
         List<Map.Entry<String, BigDecimal>> wanted = left.entrySet().stream()
                 .filter(each -> word.isEmpty()
-                        || (each.getKey() + " " + workshop.named(each.getKey()))
+                        || (each.getKey() + " " + workshop.bench().named(each.getKey()))
                                 .toLowerCase(java.util.Locale.ROOT)
                                 .contains(word.toLowerCase(java.util.Locale.ROOT)))
                 .toList();
@@ -123,7 +123,7 @@ public final class DeliveryPages {
         int at = call.all("part").indexOf(number);
         return new Line(
                 number,
-                workshop.named(number),
+                workshop.bench().named(number),
                 part == null ? "" : part.unit(),
                 part == null ? "" : part.bin(),
                 Digits.plain(left),

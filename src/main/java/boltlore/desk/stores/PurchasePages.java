@@ -153,7 +153,7 @@ public final class PurchasePages {
     private Line line(LineStanding line, PurchaseStanding purchase, LocalDate today) {
         return new Line(
                 line.part(),
-                workshop.named(line.part()),
+                workshop.bench().named(line.part()),
                 line.orderCode(),
                 Digits.plain(line.quantity()) + " " + line.unit(),
                 Digits.plain(line.received()),

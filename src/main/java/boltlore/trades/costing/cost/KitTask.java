@@ -38,7 +38,8 @@ public record KitTask(List<Presence> presence, Work work, Elements elements) {
      * A way in which a kit has a task.
      *
      * @param when condition that holds for it
-     * @param some positions of which one has a line of its own in the kit; empty where that does not matter
+     * @param some positions of which one has a line of its own in the kit with a part that the workshop sends, for a part
+     *     of the donor vehicle lies at the customer's; empty where that does not matter
      */
     public record Presence(Condition when, List<PositionName> some) {}
 
@@ -57,7 +58,8 @@ public record KitTask(List<Presence> presence, Work work, Elements elements) {
     /** What is to be done with that kit. */
     static List<KitTask> of(Bill bill, Catalogue catalogue, PriceBook prices) {
         Set<PositionName> there = bill.items().stream()
-                .filter(item -> item.origin() instanceof Origin.OwnLine)
+                .filter(item ->
+                        item.origin() instanceof Origin.OwnLine && !item.part().reused())
                 .map(item -> item.position().name())
                 .collect(Collectors.toSet());
         return of(bill.resolved().choices().family(), catalogue, prices).stream()

@@ -58,6 +58,22 @@ class KitTaskTest {
         }
 
         @Test
+        void is_put_together_at_no_position_where_only_a_part_of_the_donor_vehicle_lies() {
+            Catalogue reusing = new CatalogueSketch()
+                    .part(PartSketch.bought("A-1").cost("10.00"))
+                    .part(PartSketch.reused("R-1"))
+                    .position(PositionSketch.at("motor").line("motor", "A-1", "1"))
+                    .position(PositionSketch.at("bell").line("bell", "R-1", "1"))
+                    .draw();
+            PriceBookSketch prices = new PriceBookSketch().labour("1000").assembling("6");
+            FullCost cost = FullCosting.cost(
+                    Pricing.cost(new OrderSketch(reusing).bill(), reusing), prices.book(), extra -> BigDecimal.ZERO);
+            assertThat(cost.kit().of(Element.KIT_ASSEMBLY))
+                    .as("6 minutes at 1000 an hour for the motor alone")
+                    .isEqualByComparingTo("100");
+        }
+
+        @Test
         void costs_nothing_where_the_workshop_has_not_told_of_it() {
             PriceBookSketch prices = new PriceBookSketch().labour("1000").overhead("115", "0");
             FullCost cost = FullCosting.cost(kit, prices.book(), extra -> BigDecimal.ZERO);
