@@ -262,18 +262,28 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
             Arrays.fill(least, Double.POSITIVE_INFINITY);
             least[0] = 0;
             for (int end = 1; end <= size; end++) {
-                for (int start = end - 1; start >= 0; start--) {
-                    double height = filled[end] - upTo[start] + above[start];
-                    if (height > paper && start < end - 1) {
-                        break;
-                    }
-                    double harm = least[start] + harmOf(start, end, height);
-                    if (harm < least[end]) {
-                        least[end] = harm;
-                        from[end] = start;
+                // From the fullest sheet on, which does least harm of its own: few others are worth to be weighed at
+                // all.
+                double atLeast = A_SHEET + (end < size ? harmBefore[end] : 0);
+                for (int start = firstOfSheet(end); start < end; start++) {
+                    if (least[start] + atLeast <= least[end]) {
+                        double harm = least[start] + harmOf(start, end, filled[end] - upTo[start] + above[start]);
+                        if (harm <= least[end]) {
+                            least[end] = harm;
+                            from[end] = start;
+                        }
                     }
                 }
             }
+        }
+
+        /** The first row of the fullest sheet that ends before a row; at least one row stands on it. */
+        private int firstOfSheet(int end) {
+            int start = end - 1;
+            while (start > 0 && filled[end] - upTo[start - 1] + above[start - 1] <= paper) {
+                start--;
+            }
+            return start;
         }
 
         private void head() {
