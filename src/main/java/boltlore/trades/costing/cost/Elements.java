@@ -31,7 +31,10 @@ public record Elements(Map<Element, BigDecimal> amounts) {
 
     /** The same with that much more of an element. */
     public Elements with(Element element, BigDecimal more) {
-        return plus(new Elements(Map.of(element, more)));
+        Map<Element, BigDecimal> sum = new EnumMap<>(Element.class);
+        sum.putAll(amounts);
+        sum.merge(element, more, BigDecimal::add);
+        return new Elements(sum);
     }
 
     public Elements plus(Elements other) {
