@@ -62,9 +62,10 @@ public final class XlsxWriter implements ReportWriter {
         XSSFWorkbook book = new XSSFWorkbook(new StreamingFactory());
         try {
             properties(book.getProperties().getCoreProperties(), report);
-            List<LaidPage> pages = report.pages().stream()
+            List<PageLayout.Paged> paged = report.pages().stream()
                     .map(page -> PageLayout.lay(page, page.languageIn(report)))
                     .toList();
+            List<LaidPage> pages = paged.stream().map(PageLayout.Paged::page).toList();
             WorkbookNames names = new WorkbookNames(report.pages());
             Map<String, CellStyles> styles = new HashMap<>();
             FormulaText formulas = new FormulaText(
@@ -75,7 +76,7 @@ public final class XlsxWriter implements ReportWriter {
                 StreamedSheet sheet = (StreamedSheet)
                         book.createSheet(names.sheet(pages.get(i).page()));
                 sheet.stream(pages.get(i), i, ofPage, formulas);
-                new SheetWriter(book, sheet, pages.get(i), names).write();
+                new SheetWriter(book, sheet, paged.get(i), names).write();
             }
             ByteArrayOutputStream bytes = new ByteArrayOutputStream(64 * 1024);
             try (DatedZip zip = new DatedZip(bytes, noon(report, ZoneId.systemDefault()))) {
