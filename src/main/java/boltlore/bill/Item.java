@@ -34,6 +34,9 @@ public record Item(
 
     /** This item and all inside it, in printing order. */
     public Stream<Item> all() {
+        if (inside.isEmpty()) {
+            return Stream.of(this);
+        }
         List<Item> all = new ArrayList<>();
         Deque<Item> open = new ArrayDeque<>(List.of(this));
         while (!open.isEmpty()) {

@@ -39,6 +39,11 @@ public final class JsonText {
         void write(JsonGenerator generator) throws IOException;
     }
 
+    /** The same of something: made once, where a step that holds it would be made anew for each. */
+    private interface StepOf<T> {
+        void write(JsonGenerator generator, T what) throws IOException;
+    }
+
     private final StringWriter text = new StringWriter();
     private final Lines lines;
     private final JsonGenerator generator;
@@ -88,15 +93,15 @@ public final class JsonText {
 
     /** Begins a member of an object; its value comes next. */
     public JsonText key(String key) {
-        return step(to -> to.setCharacterEscapes(escapes(key)).writeFieldName(key));
+        return step((to, name) -> to.setCharacterEscapes(escapes(name)).writeFieldName(name), key);
     }
 
     public JsonText key(Key key) {
-        return step(to -> to.writeFieldName(key.text));
+        return step(JsonGenerator::writeFieldName, key.text);
     }
 
     public JsonText text(String value) {
-        return step(to -> to.setCharacterEscapes(escapes(value)).writeString(value));
+        return step((to, said) -> to.setCharacterEscapes(escapes(said)).writeString(said), value);
     }
 
     public JsonText nothing() {
@@ -105,7 +110,7 @@ public final class JsonText {
 
     /** A number or truth as it stands in the text. */
     JsonText literal(String literal) {
-        return step(to -> to.writeRawValue(literal));
+        return step(JsonGenerator::writeRawValue, literal);
     }
 
     public JsonText put(String key, String value) {
@@ -119,8 +124,12 @@ public final class JsonText {
     }
 
     private JsonText step(Step step) {
+        return step((to, each) -> each.write(to), step);
+    }
+
+    private <T> JsonText step(StepOf<T> step, T what) {
         try {
-            step.write(generator);
+            step.write(generator, what);
             return this;
         } catch (IOException impossible) {
             throw new UncheckedIOException("Writing to memory", impossible);

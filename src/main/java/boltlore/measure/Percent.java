@@ -12,7 +12,12 @@ public final class Percent {
 
     /** 25 → 0.25. */
     public static BigDecimal fraction(BigDecimal percent) {
-        return percent.divide(HUNDRED, MathContext.DECIMAL128);
+        if (percent.signum() == 0 || percent.precision() > MathContext.DECIMAL128.getPrecision()) {
+            return percent.divide(HUNDRED, MathContext.DECIMAL128);
+        }
+        // What that division comes to, digits and scale alike; it makes 34 digits first and takes 100 times as long.
+        BigDecimal shortest = percent.scaleByPowerOfTen(-2).stripTrailingZeros();
+        return shortest.scale() < percent.scale() ? shortest.setScale(percent.scale()) : shortest;
     }
 
     /** 25 → 1.25. */

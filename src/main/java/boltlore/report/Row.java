@@ -43,8 +43,13 @@ public record Row(
 
     public Row {
         cells = List.copyOf(cells);
-        remarks = Collections.unmodifiableMap(new LinkedHashMap<>(remarks));
-        codes = Collections.unmodifiableMap(new LinkedHashMap<>(codes));
+        remarks = kept(remarks);
+        codes = kept(codes);
+    }
+
+    /** Hardly any row has one, and a kit has ten thousand rows. */
+    private static Map<String, String> kept(Map<String, String> inOrder) {
+        return inOrder.isEmpty() ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(inOrder));
     }
 
     public boolean isPlain() {

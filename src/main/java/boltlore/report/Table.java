@@ -35,6 +35,7 @@ public final class Table implements Block {
     private static final Pattern NAME = Pattern.compile("[A-Za-z0-9]+(-[A-Za-z0-9]+)*");
 
     private final String name;
+    private final String id;
     private final Map<String, String> about;
     private final List<Column> columns;
     private final List<Row> rows;
@@ -53,6 +54,7 @@ public final class Table implements Block {
         this.name = name;
         this.onPaper = onPaper;
         this.about = Collections.unmodifiableMap(new LinkedHashMap<>(about));
+        this.id = about.isEmpty() ? name : name + "-" + String.join("-", this.about.values());
         this.columns = List.copyOf(columns);
         this.rows = List.copyOf(rows);
         if (!NAME.matcher(name).matches()) {
@@ -84,7 +86,7 @@ public final class Table implements Block {
 
     /** Name with what sets the table apart: unique on its page, where several may have one name. */
     public String id() {
-        return about.isEmpty() ? name : name + "-" + String.join("-", about.values());
+        return id;
     }
 
     public Map<String, String> about() {

@@ -136,7 +136,11 @@ public final class TableSpec<R> {
     }
 
     private TableSpec<R> number(Column column, Function<R, @Nullable Number> value) {
-        return column(column, row -> orEmpty(value.apply(row), number -> Cell.of(new BigDecimal(number.toString()))));
+        return column(column, row -> orEmpty(value.apply(row), TableSpec::exact));
+    }
+
+    private static Cell exact(Number number) {
+        return Cell.of(number instanceof BigDecimal decimal ? decimal : new BigDecimal(number.toString()));
     }
 
     private static <T> Cell orEmpty(@Nullable T value, Function<T, Cell> cell) {

@@ -13,7 +13,7 @@ import boltlore.measure.PartNumber;
 import boltlore.proof.KitView;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -28,15 +28,24 @@ final class NeededKinds {
 
     private final KitView kit;
     private final Map<String, PartKind> kinds;
-    private final Map<String, List<PartNumber>> parts = new LinkedHashMap<>();
+    private final List<Part> reachable;
+    /** Of the kinds that are asked for alone: most of a house's kinds are needed nowhere. */
+    private final Map<String, List<PartNumber>> parts = new HashMap<>();
 
     private NeededKinds(KitView kit) {
         Catalogue catalogue = kit.catalogue();
         this.kit = kit;
         this.kinds = catalogue.house().kinds();
-        List<Part> there = kit.parts().reachable().stream().map(catalogue::part).toList();
-        kinds.forEach((name, kind) -> parts.put(
-                name, there.stream().filter(kind::covers).map(Part::number).toList()));
+        this.reachable = kit.parts().reachable().stream().map(catalogue::part).toList();
+    }
+
+    private List<PartNumber> parts(String kind) {
+        return parts.computeIfAbsent(kind, name -> {
+            PartKind known = kinds.get(name);
+            return known == null
+                    ? List.of()
+                    : reachable.stream().filter(known::covers).map(Part::number).toList();
+        });
     }
 
     static List<FitFinding.Possible> findings(KitView kit) {
@@ -76,7 +85,7 @@ final class NeededKinds {
 
     private Condition present(Collection<String> names) {
         return Any.of(names.stream()
-                .flatMap(name -> parts.getOrDefault(name, List.of()).stream())
+                .flatMap(name -> parts(name).stream())
                 .map(kit.parts()::present)
                 .toList());
     }

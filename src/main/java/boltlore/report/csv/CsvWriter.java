@@ -17,10 +17,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -83,9 +85,15 @@ public final class CsvWriter implements ReportWriter {
             place(places, GROUP);
         }
         tables.forEach(table -> table.columns().forEach(column -> place(places, heading(column))));
-        tables.forEach(table ->
-                table.rows().forEach(row -> row.codes().keySet().forEach(code -> place(places, words(code)))));
+        tables.forEach(table -> codes(table).forEach(code -> place(places, words(code))));
         return places;
+    }
+
+    /** The keys of all codes of its rows, which are few. */
+    private static Set<String> codes(Table table) {
+        Set<String> keys = new LinkedHashSet<>();
+        table.rows().forEach(row -> keys.addAll(row.codes().keySet()));
+        return keys;
     }
 
     private static void place(Map<String, Integer> places, String heading) {
@@ -108,6 +116,8 @@ public final class CsvWriter implements ReportWriter {
                 columns.stream().mapToInt(column -> at(places, heading(column))).toArray();
         int group = places.getOrDefault(GROUP, -1);
         Map<String, String> groups = new HashMap<>();
+        Map<String, Integer> codes = new HashMap<>();
+        codes(table).forEach(key -> codes.put(key, at(places, words(key))));
         for (Row row : table.rows()) {
             if (row.kind() == RowKind.GROUP) {
                 groups.put(row.group(), row.words());
@@ -118,9 +128,9 @@ public final class CsvWriter implements ReportWriter {
                 for (int i = 0; i < at.length; i++) {
                     fields[at[i]] = field(columns.get(i).kind(), row.cells().get(i));
                 }
-                row.codes().forEach((key, code) -> fields[at(places, words(key))] = field(code));
+                row.codes().forEach((key, code) -> fields[at(codes, key)] = field(code));
                 line(csv, fields);
-                row.codes().keySet().forEach(key -> fields[at(places, words(key))] = "");
+                row.codes().keySet().forEach(key -> fields[at(codes, key)] = "");
             }
         }
     }

@@ -7,10 +7,16 @@ import boltlore.report.xlsx.LaidPage.Spot;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.util.CellReference;
 
 /** Formulas as ECMA-376 part 1, 18.17 writes them: addresses, numbers, and five functions. */
 final class FormulaText {
+
+    /** Those of nearly all sheets: formulas name them ten thousand times in a kit, and POI makes a text of each anew. */
+    private static final List<String> FIRST_COLUMNS = IntStream.range(0, 64)
+            .mapToObj(CellReference::convertNumToColString)
+            .toList();
 
     private final List<LaidPage> pages;
     private final List<String> sheetNames;
@@ -101,7 +107,7 @@ final class FormulaText {
     }
 
     static String column(int column) {
-        return CellReference.convertNumToColString(column);
+        return column < FIRST_COLUMNS.size() ? FIRST_COLUMNS.get(column) : CellReference.convertNumToColString(column);
     }
 
     LaidTable table(String page, String name, Here here) {

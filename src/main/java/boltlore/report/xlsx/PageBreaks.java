@@ -199,8 +199,11 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
                 harmBefore[stretch.first()] =
                         leads(i) ? LEFT_BEHIND : between(stretches.get(i - 1).block(), stretch.block());
             }
-            for (int row = stretch.first() + 1; row <= stretch.last(); row++) {
-                harmBefore[row] = within(stretch, row);
+            if (stretch.block() instanceof Table table) {
+                within(table, stretch.first());
+            } else {
+                double torn = stretch.block() instanceof BarCharts ? NEVER : TORN;
+                Arrays.fill(harmBefore, stretch.first() + 1, stretch.last() + 1, torn);
             }
         }
 
@@ -235,16 +238,15 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
             return before instanceof Note && (after instanceof Table || after instanceof Particulars) ? UNLED : 0;
         }
 
-        private double within(Stretch stretch, int row) {
-            if (stretch.block() instanceof Table table) {
-                boolean repeats = repeated.filter(each -> each.table().id().equals(table.id()))
-                        .isPresent();
-                double headless = repeats ? 0 : splitting.contains(table) ? SPLIT : HEADLESS;
-                double harm = headless + within(table.rows(), row - stretch.first() - 1);
-                boolean unsaid = harm == headless + WITHIN_GROUP && headedAgain.contains(table);
-                return unsaid ? harm + UNSAID : harm;
+        private void within(Table table, int heading) {
+            boolean repeats = repeated.filter(each -> each.table().id().equals(table.id()))
+                    .isPresent();
+            double headless = repeats ? 0 : splitting.contains(table) ? SPLIT : HEADLESS;
+            double unsaid = headedAgain.contains(table) ? UNSAID : 0;
+            for (int i = 0; i < table.rows().size(); i++) {
+                double harm = headless + within(table.rows(), i);
+                harmBefore[heading + 1 + i] = harm == headless + WITHIN_GROUP ? harm + unsaid : harm;
             }
-            return stretch.block() instanceof BarCharts ? NEVER : TORN;
         }
 
         private static double within(List<Row> rows, int next) {
@@ -262,18 +264,28 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
             Arrays.fill(least, Double.POSITIVE_INFINITY);
             least[0] = 0;
             for (int end = 1; end <= size; end++) {
-                for (int start = end - 1; start >= 0; start--) {
-                    double height = filled[end] - upTo[start] + above[start];
-                    if (height > paper && start < end - 1) {
-                        break;
-                    }
-                    double harm = least[start] + harmOf(start, end, height);
-                    if (harm < least[end]) {
-                        least[end] = harm;
-                        from[end] = start;
+                // From the fullest sheet on, which does least harm of its own: few others are worth to be weighed at
+                // all.
+                double atLeast = A_SHEET + (end < size ? harmBefore[end] : 0);
+                for (int start = firstOfSheet(end); start < end; start++) {
+                    if (least[start] + atLeast <= least[end]) {
+                        double harm = least[start] + harmOf(start, end, filled[end] - upTo[start] + above[start]);
+                        if (harm <= least[end]) {
+                            least[end] = harm;
+                            from[end] = start;
+                        }
                     }
                 }
             }
+        }
+
+        /** The first row of the fullest sheet that ends before a row; at least one row stands on it. */
+        private int firstOfSheet(int end) {
+            int start = end - 1;
+            while (start > 0 && filled[end] - upTo[start - 1] + above[start - 1] <= paper) {
+                start--;
+            }
+            return start;
         }
 
         private void head() {

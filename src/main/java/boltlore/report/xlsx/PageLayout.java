@@ -48,6 +48,14 @@ final class PageLayout implements Block.Cases<Void> {
     private static final int MOST_TIMES = 6;
     private static final double MUCH_HIGHER = 1.06;
 
+    /** A page with the sheets of paper that it takes, which are looked for once. */
+    record Paged(LaidPage page, PageBreaks breaks) {
+
+        private static Paged of(LaidPage page) {
+            return new Paged(page, PageBreaks.of(page));
+        }
+    }
+
     private final String language;
     private final double sheet;
     private final Grid grid;
@@ -101,16 +109,16 @@ final class PageLayout implements Block.Cases<Void> {
      * with columns of their own, or the page would print too small. Type is as small as may be where that saves a sheet
      * of paper.
      */
-    static LaidPage lay(Page written, String language) {
+    static Paged lay(Page written, String language) {
         Page page = Pairs.of(written);
         Measured measured = new Measured();
-        LaidPage full = divided(page, language, measured, false);
-        int breaks = PageBreaks.of(full).after().size();
+        Paged full = Paged.of(divided(page, language, measured, false));
+        int breaks = full.breaks().after().size();
         if (breaks == 0) {
             return full;
         }
-        LaidPage small = divided(page, language, measured, true);
-        return PageBreaks.of(small).after().size() < breaks ? small : full;
+        Paged small = Paged.of(divided(page, language, measured, true));
+        return small.breaks().after().size() < breaks ? small : full;
     }
 
     private static LaidPage divided(Page page, String language, Measured measured, boolean small) {

@@ -55,12 +55,14 @@ final class SheetWriter {
     private final XSSFWorkbook book;
     private final StreamedSheet sheet;
     private final LaidPage page;
+    private final PageBreaks breaks;
     private final WorkbookNames names;
 
-    SheetWriter(XSSFWorkbook book, StreamedSheet sheet, LaidPage page, WorkbookNames names) {
+    SheetWriter(XSSFWorkbook book, StreamedSheet sheet, PageLayout.Paged paged, WorkbookNames names) {
         this.book = book;
         this.sheet = sheet;
-        this.page = page;
+        this.page = paged.page();
+        this.breaks = paged.breaks();
         this.names = names;
     }
 
@@ -123,7 +125,6 @@ final class SheetWriter {
                 .setRight(SMALL + line(print.count().before()) + "&P"
                         + line(print.count().between()) + "&N");
         book.setPrintArea(book.getSheetIndex(sheet), 0, page.grid().columns() - 1, 0, page.printedRows() - 1);
-        PageBreaks breaks = PageBreaks.of(page);
         breaks.after().forEach(sheet::setRowBreak);
         breaks.repeated().ifPresent(table -> {
             int heading = table.firstRow() - 1;

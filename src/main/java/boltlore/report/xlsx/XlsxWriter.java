@@ -17,7 +17,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.zip.CRC32;
 import java.util.zip.Deflater;
+import java.util.zip.ZipEntry;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.transform.TransformerFactory;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
@@ -28,6 +30,7 @@ import org.apache.poi.ooxml.POIXMLRelation;
 import org.apache.poi.xssf.usermodel.XSSFFactory;
 import org.apache.poi.xssf.usermodel.XSSFRelation;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One file a workbook. Formulas are live and carry the core's own decimals as their results; text can never become a
@@ -59,9 +62,10 @@ public final class XlsxWriter implements ReportWriter {
         XSSFWorkbook book = new XSSFWorkbook(new StreamingFactory());
         try {
             properties(book.getProperties().getCoreProperties(), report);
-            List<LaidPage> pages = report.pages().stream()
+            List<PageLayout.Paged> paged = report.pages().stream()
                     .map(page -> PageLayout.lay(page, page.languageIn(report)))
                     .toList();
+            List<LaidPage> pages = paged.stream().map(PageLayout.Paged::page).toList();
             WorkbookNames names = new WorkbookNames(report.pages());
             Map<String, CellStyles> styles = new HashMap<>();
             FormulaText formulas = new FormulaText(
@@ -72,7 +76,7 @@ public final class XlsxWriter implements ReportWriter {
                 StreamedSheet sheet = (StreamedSheet)
                         book.createSheet(names.sheet(pages.get(i).page()));
                 sheet.stream(pages.get(i), i, ofPage, formulas);
-                new SheetWriter(book, sheet, pages.get(i), names).write();
+                new SheetWriter(book, sheet, paged.get(i), names).write();
             }
             ByteArrayOutputStream bytes = new ByteArrayOutputStream(64 * 1024);
             try (DatedZip zip = new DatedZip(bytes, noon(report, ZoneId.systemDefault()))) {
@@ -115,10 +119,17 @@ public final class XlsxWriter implements ReportWriter {
         }
     }
 
-    /** Gives every entry the same time, in whatever zone the machine stands. */
+    /**
+     * Gives every entry the same time, in whatever zone the machine stands. Small pictures lie in it as they are, for they
+     * are packed: packing the 280 codes of a picking list once more took 14 ms instead of 3, and made it larger.
+     */
     private static final class DatedZip extends ZipArchiveOutputStream {
 
+        private static final int SMALL = 1024;
+
         private final Instant time;
+        private final ByteArrayOutputStream picture = new ByteArrayOutputStream(1024);
+        private @Nullable ZipArchiveEntry ofPicture;
 
         DatedZip(OutputStream out, Instant time) {
             super(out);
@@ -128,7 +139,44 @@ public final class XlsxWriter implements ReportWriter {
         @Override
         public void putArchiveEntry(ZipArchiveEntry entry) throws IOException {
             entry.setTime(time.toEpochMilli());
+            if (entry.getName().endsWith(".png")) {
+                ofPicture = entry;
+            } else {
+                super.putArchiveEntry(entry);
+            }
+        }
+
+        @Override
+        public void write(byte[] bytes, int from, int count) throws IOException {
+            if (ofPicture == null) {
+                super.write(bytes, from, count);
+            } else {
+                picture.write(bytes, from, count);
+            }
+        }
+
+        @Override
+        public void closeArchiveEntry() throws IOException {
+            ZipArchiveEntry entry = ofPicture;
+            if (entry != null) {
+                ofPicture = null;
+                put(entry, picture.toByteArray());
+                picture.reset();
+            }
+            super.closeArchiveEntry();
+        }
+
+        /** What is stored as it is needs its size and check sum told first. */
+        private void put(ZipArchiveEntry entry, byte[] bytes) throws IOException {
+            if (bytes.length < SMALL) {
+                CRC32 check = new CRC32();
+                check.update(bytes);
+                entry.setMethod(ZipEntry.STORED);
+                entry.setSize(bytes.length);
+                entry.setCrc(check.getValue());
+            }
             super.putArchiveEntry(entry);
+            super.write(bytes, 0, bytes.length);
         }
     }
 }

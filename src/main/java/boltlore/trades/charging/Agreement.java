@@ -10,11 +10,20 @@ import boltlore.measure.PositionName;
 import java.util.Comparator;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** Where electrics.json and the kit do not speak of the same parts. */
-record Agreement(Bill bill) {
+/**
+ * Where electrics.json and the kit do not speak of the same parts.
+ *
+ * @param parts all of the kit, added up once for all fuses
+ */
+record Agreement(Bill bill, Set<PartNumber> parts) {
+
+    Agreement(Bill bill) {
+        this(bill, bill.quantities().keySet());
+    }
 
     /** The cable is not at its position, or the fuse's part not in the kit. */
     Stream<Comparison> of(BranchCheck check) {
@@ -75,7 +84,7 @@ record Agreement(Bill bill) {
     }
 
     private Optional<Comparison> inKit(String about, PartNumber part) {
-        return bill.quantities().containsKey(part)
+        return parts.contains(part)
                 ? Optional.empty()
                 : Optional.of(Comparison.broken(about, ChargingFinding.PART_NOT_IN_KIT, "about", about, "part", part));
     }

@@ -26,7 +26,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** Whether the mounts of drive unit and battery bear crash, road and torque. */
@@ -71,12 +73,13 @@ public final class MountingTrade extends Trade {
     static List<MountLoad> loads(KitInWork kit, List<Finding> missing) {
         Mounting mounting = kit.family().driving().mounting();
         double outputNm = outputNm(kit);
-        List<MountLoad> loads = mounting.mounts().stream()
-                .filter(mount -> Conditions.holds(mount.when(), kit.choices()))
-                .filter(mount -> massKg(mount, kit) > 0)
-                .flatMap(mount -> mounting.shocks().stream()
-                        .map(shock -> new MountLoad(mount, shock, massKg(mount, kit), outputNm)))
-                .toList();
+        List<MountLoad> loads = new ArrayList<>();
+        for (Mount mount : mounting.mounts()) {
+            double massKg = Conditions.holds(mount.when(), kit.choices()) ? massKg(mount, kit) : 0;
+            if (massKg > 0) {
+                mounting.shocks().forEach(shock -> loads.add(new MountLoad(mount, shock, massKg, outputNm)));
+            }
+        }
         if (loads.isEmpty()) {
             missing.add(missing("'mounts' and 'shocks' in driving.json"));
         } else if (outputNm == 0 && loads.stream().anyMatch(load -> load.mount().leverMm() != null)) {
@@ -91,8 +94,11 @@ public final class MountingTrade extends Trade {
 
     /** As the weight statement has it: all at those positions and fastened there, with what they need. */
     private static double massKg(Mount mount, KitInWork kit) {
+        Map<PositionName, Boolean> onIt = new HashMap<>();
         return AxleLoadsTrade.weighing(kit).added().stream()
-                .filter(each -> hangsOn(mount, each.item().position(), kit))
+                .filter(each -> onIt.computeIfAbsent(
+                        each.item().position().name(),
+                        name -> hangsOn(mount, each.item().position(), kit)))
                 .map(Added::massKg)
                 .reduce(BigDecimal.ZERO, BigDecimal::add)
                 .doubleValue();

@@ -237,7 +237,7 @@ final class PickPages {
     private String which(BagRow row, BagPage stage) {
         String number = row.part().number().text();
         boolean alone = stage.rows().stream()
-                .noneMatch(other -> other.part().equals(row.part())
+                .noneMatch(other -> other.part().number().equals(row.part().number())
                         && other.bag().equals(row.bag())
                         && !other.finish().equals(row.finish()));
         return alone ? number : number + ", " + (row.finish().isEmpty() ? "bare" : finish(row.finish()));

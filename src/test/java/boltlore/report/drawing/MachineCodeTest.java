@@ -37,6 +37,14 @@ class MachineCodeTest {
         assertThat(read(Png.encode(MachineCode.alone(text)))).isEqualTo(text);
     }
 
+    /** Set dot by dot alone, by the JDK's pen on a drawing. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"FX-M8X20", "BL-1001/FLOOR-HIGH-VOLTAGE", "small letters, and more of them than one row holds"})
+    void is_the_same_picture_alone_as_drawn(String text) {
+        assertThat(Png.code(text)).isEqualTo(Png.encode(MachineCode.alone(text)));
+    }
+
     @Test
     void is_read_on_a_drawing_with_other_marks_and_not_where_there_is_none() throws IOException, InterruptedException {
         Mark frame = Mark.outline(Outlines.box(1, 1, 79, 39));

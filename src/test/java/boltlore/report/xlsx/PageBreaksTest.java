@@ -161,7 +161,7 @@ class PageBreaksTest {
     }
 
     private static LaidPage laid(PageBuilder page) {
-        return PageLayout.lay(page.build(), "en");
+        return PageLayout.lay(page.build(), "en").page();
     }
 
     private static TableBuilder list(String name, int rows) {

@@ -62,7 +62,7 @@ class XlsxWidthTest {
                 .add(figures(14, new BigDecimal("1000000.5")))
                 .add(table)
                 .build();
-        List<LaidPage.LaidRow> rows = PageLayout.lay(page, "en").rows();
+        List<LaidPage.LaidRow> rows = PageLayout.lay(page, "en").page().rows();
         double shortRow = rows.get(rows.size() - 2).height();
         assertThat(rows.get(rows.size() - 1).height()).isGreaterThan(shortRow * 1.5);
     }
@@ -85,8 +85,10 @@ class XlsxWidthTest {
         TableBuilder table = Table.named("list").columns(Column.text("a", "A name with room"));
         table.row().put("a", "a, b");
         table.row().put("a", "a,\nb");
-        List<LaidPage.LaidRow> rows =
-                PageLayout.lay(Page.named("One").add(table).build(), "en").rows();
+        List<LaidPage.LaidRow> rows = PageLayout.lay(
+                        Page.named("One").add(table).build(), "en")
+                .page()
+                .rows();
         assertThat(rows.get(rows.size() - 1).height())
                 .isGreaterThan(rows.get(rows.size() - 2).height());
     }

@@ -18,7 +18,9 @@ public record Elements(Map<Element, BigDecimal> amounts) {
     }
 
     public static Elements sum(Collection<Elements> all) {
-        return all.stream().reduce(NONE, Elements::plus);
+        Map<Element, BigDecimal> sum = new EnumMap<>(Element.class);
+        all.forEach(each -> each.amounts.forEach((element, amount) -> sum.merge(element, amount, BigDecimal::add)));
+        return new Elements(sum);
     }
 
     public BigDecimal of(Element element) {
@@ -31,7 +33,10 @@ public record Elements(Map<Element, BigDecimal> amounts) {
 
     /** The same with that much more of an element. */
     public Elements with(Element element, BigDecimal more) {
-        return plus(new Elements(Map.of(element, more)));
+        Map<Element, BigDecimal> sum = new EnumMap<>(Element.class);
+        sum.putAll(amounts);
+        sum.merge(element, more, BigDecimal::add);
+        return new Elements(sum);
     }
 
     public Elements plus(Elements other) {
