@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
@@ -40,8 +41,10 @@ final class CommandLineParser {
                 "4:a result could not be written",
                 "5:a proof was left undecided",
                 "6:the book cannot be opened, reached or written; nothing was changed",
+                "7:a list leaves questions open",
                 "69:Java 17 or newer not found",
-                "70:internal error, or a library is missing or damaged"
+                "70:internal error, or a library is missing or damaged",
+                "141:the reader of the answer, such as 'head', ended before it was all printed"
             })
     static final class Root implements Runnable {
 
@@ -176,7 +179,7 @@ final class CommandLineParser {
 
     private static String unknown(CommandLine command, String word, boolean root) {
         boolean option = word.startsWith("-");
-        if (!option && !root) {
+        if (!option && command.getSubcommands().isEmpty()) {
             return "One word too many: '" + word + "'.";
         }
         List<String> known = new ArrayList<>();
@@ -185,10 +188,22 @@ final class CommandLineParser {
         } else {
             known.addAll(command.getSubcommands().keySet());
         }
-        String of = root ? "" : " of 'boltlore " + command.getCommandName() + "'";
+        String of = root ? "" : " of '" + command.getCommandSpec().qualifiedName() + "'";
         return "No " + (option ? "option '" : "command '") + word + "'" + of + "."
-                + Nearest.find(word, known)
+                + Nearest.to(word, known)
                         .map(name -> " Did you mean '" + name + "'?")
-                        .orElse("");
+                        .orElse(option ? "" : " There are:\n" + (root ? rooms() : "  " + String.join(", ", known)));
+    }
+
+    /** A line for each room, with its commands. */
+    private static String rooms() {
+        return Stream.of(Room.values())
+                .map(room -> room.says() + ": "
+                        + Hung.ALL.stream()
+                                .filter(each -> each.room() == room)
+                                .map(Hung::name)
+                                .collect(Collectors.joining(", ")))
+                .flatMap(line -> Wrapped.rows("  " + line, Screen.widthOfHelp()).stream())
+                .collect(Collectors.joining("\n"));
     }
 }

@@ -23,11 +23,15 @@ final class Exit {
 
     /** The book cannot be opened, reached or written. */
     static final int NO_BOOK = 6;
+
     /** Questions are open that somebody must answer first. */
     static final int OPEN = 7;
 
     /** Internal error, or a library is missing or damaged. */
     static final int DEFECT = 70;
+
+    /** Whoever read the answer ended first: what a shell says of a program that SIGPIPE, signal 13, ended (128 + 13). */
+    static final int READER_GONE = 141;
 
     private Exit() {}
 }

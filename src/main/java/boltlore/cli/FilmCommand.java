@@ -89,7 +89,9 @@ final class FilmCommand extends RoomCommand {
             return refused(written.faults(), Exit.NOT_WRITTEN);
         }
         FoundBy found = new FoundBy("film-check", report.findings());
-        List<TradeAnswer.OfOrder> answers = List.of(new TradeAnswer.OfOrder("", found, List.of(report)));
+        List<String> orders =
+                job.through().stream().map(order -> order.order().name()).toList();
+        List<TradeAnswer.OfOrder> answers = List.of(new TradeAnswer.OfOrder(orders, found, List.of(report)));
         if (json()) {
             screen.line(TradeAnswer.json(answers, paths.value()));
         } else {

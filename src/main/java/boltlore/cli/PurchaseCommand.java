@@ -47,7 +47,8 @@ final class PurchaseCommand extends BookGroup {
             screen.flush();
             return Outcome.sound(command.refused(written.faults(), Exit.NOT_WRITTEN));
         }
-        List<TradeAnswer.OfOrder> answers = List.of(new TradeAnswer.OfOrder("", new FoundBy(by, findings), reports));
+        List<TradeAnswer.OfOrder> answers =
+                List.of(new TradeAnswer.OfOrder(List.of(), new FoundBy(by, findings), reports));
         if (command.json()) {
             screen.line(TradeAnswer.json(answers, paths.value()));
         } else {

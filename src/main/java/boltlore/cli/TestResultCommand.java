@@ -72,7 +72,7 @@ final class TestResultCommand extends RoomCommand {
             outcome.then(paths -> Outcome.sound(written.addAll(paths)));
             FoundBy found = FoundBy.of(
                     "test-result", report.findings(), verdict.plan().bill().order());
-            answers.add(new TradeAnswer.OfOrder(verdict.plan().order(), found, List.of(report)));
+            answers.add(new TradeAnswer.OfOrder(List.of(verdict.plan().order()), found, List.of(report)));
         }
         if (!faults.isEmpty()) {
             return refused(faults, Exit.NOT_WRITTEN);

@@ -17,16 +17,16 @@ final class TradeAnswer {
     /**
      * Of one order, or of several together.
      *
-     * @param order empty where it is of several
+     * @param orders their names; empty where it is of what the book holds
      */
-    record OfOrder(String order, FoundBy found, List<Report> reports) {}
+    record OfOrder(List<String> orders, FoundBy found, List<Report> reports) {}
 
     private TradeAnswer() {}
 
     /** Orders of which nothing is made, with what stops them. */
     static List<OfOrder> stopped(KitsTogether kits) {
         return kits.stopped().stream()
-                .map(kit -> new OfOrder(kit.order().name(), KitsTogether.found(kit), List.of()))
+                .map(kit -> new OfOrder(List.of(kit.order().name()), KitsTogether.found(kit), List.of()))
                 .toList();
     }
 
@@ -65,7 +65,8 @@ final class TradeAnswer {
 
     private static JsonOut order(OfOrder answer) {
         return JsonOut.object()
-                .put("order", answer.order())
+                .putIfAny("order", answer.orders().size() == 1 ? answer.orders().get(0) : "")
+                .putIfAny("orders", answer.orders())
                 .put("stops", answer.found().findings().stops())
                 .put("findings", FindingJson.encode(List.of(answer.found())))
                 .put("reports", JsonOut.list(answer.reports(), ReportJson::encode));

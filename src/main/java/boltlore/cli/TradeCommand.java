@@ -154,7 +154,7 @@ final class TradeCommand extends RoomCommand {
             Outcome<List<Path>> outcome = write(of(kits, result), result, reports);
             faults.addAll(outcome.faults());
             outcome.then(paths -> Outcome.sound(written.addAll(paths)));
-            answers.add(new TradeAnswer.OfOrder(order(kits, result), foundBy(kits, result), reports));
+            answers.add(new TradeAnswer.OfOrder(of(kits, result), foundBy(kits, result), reports));
         }
         answers.addAll(json() ? TradeAnswer.stopped(kits) : List.of());
         if (!faults.isEmpty()) {

@@ -8,6 +8,8 @@ import java.util.Optional;
 /** The known name that a misspelt one most likely stands for. */
 public final class Nearest {
 
+    private static final int SHORT = 4;
+
     private Nearest() {}
 
     /** The known name at the least edit distance, if it is near enough to be a likely slip. */
@@ -35,12 +37,16 @@ public final class Nearest {
     }
 
     private static int reach(String written) {
-        // A name of which every letter is changed is no slip.
-        return Math.min(Math.max(2, written.length() / 3), written.length() - 1);
+        // A name of which half the letters are changed is no slip.
+        return written.length() < SHORT ? written.length() / 2 : Math.max(2, written.length() / 3);
     }
 
-    /** Levenshtein distance: insertions, deletions and substitutions of one character. */
+    /**
+     * Insertions, deletions and substitutions of one character, and exchanges of two that stand side by side, no character
+     * touched twice (optimal string alignment).
+     */
     static int distance(String left, String right) {
+        int[] higher = new int[right.length() + 1];
         int[] above = new int[right.length() + 1];
         for (int j = 0; j <= right.length(); j++) {
             above[j] = j;
@@ -51,9 +57,17 @@ public final class Nearest {
             for (int j = 1; j <= right.length(); j++) {
                 int substitution = above[j - 1] + (left.charAt(i - 1) == right.charAt(j - 1) ? 0 : 1);
                 row[j] = Math.min(substitution, 1 + Math.min(above[j], row[j - 1]));
+                if (areExchanged(left, i, right, j)) {
+                    row[j] = Math.min(row[j], higher[j - 2] + 1);
+                }
             }
+            higher = above;
             above = row;
         }
         return above[right.length()];
+    }
+
+    private static boolean areExchanged(String left, int i, String right, int j) {
+        return i > 1 && j > 1 && left.charAt(i - 1) == right.charAt(j - 2) && left.charAt(i - 2) == right.charAt(j - 1);
     }
 }

@@ -1,16 +1,20 @@
 package boltlore.findings;
 
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * Something that a person must know.
  *
  * @param subject stable name of what it is about, by which it is waived: a line, a joint, a cable
- * @param data the arguments of the kind's sentence by name, in the order given: texts, numbers, texts in several
- * languages or another finding
+ * @param data the arguments of the kind's sentence by name, in the order given: texts, numbers, lists, texts in
+ * several languages or another finding
  */
 public record Finding(Kind kind, String subject, Map<String, Object> data) {
 
@@ -31,6 +35,16 @@ public record Finding(Kind kind, String subject, Map<String, Object> data) {
             data.put((String) named[i], named[i + 1]);
         }
         return new Finding(kind, subject, data);
+    }
+
+    /** The orders that it is about, where its sentence names any: what is made of several orders needs no guess. */
+    public List<String> orders() {
+        return Stream.of("order", "orders")
+                .map(data::get)
+                .filter(Objects::nonNull)
+                .flatMap(names -> names instanceof Collection<?> all ? all.stream() : Stream.of(names))
+                .map(Object::toString)
+                .toList();
     }
 
     public Severity severity() {

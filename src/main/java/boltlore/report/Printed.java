@@ -9,7 +9,10 @@ import java.util.Locale;
 /** How a value reads as text, and with which digits it is data. Dates are as in ISO 8601. */
 public final class Printed {
 
-    /** Digits of a number as data: beyond them nothing was ever measured. */
+    /** Of a number in CSV and JSON: a gram in tonnes, a micrometre in metres. */
+    private static final int MOST_DECIMALS = 6;
+
+    /** Digits of a number in a workbook: beyond them nothing was ever measured. */
     private static final int SIGNIFICANT = 6;
 
     /** Beyond it stands what arithmetic leaves of a 0. */
@@ -79,11 +82,12 @@ public final class Printed {
     }
 
     /**
-     * The number as data: not with the few digits of the print, for sums of those go astray, but to the sixth decimal, or
-     * the sixth digit of what is smaller than 1; at least the digits of the print.
+     * The number as data: not with the few digits of the print, for sums of those go astray, but to the sixth decimal; at
+     * least the digits of the print.
      */
     public static BigDecimal data(Kind kind, BigDecimal value) {
-        BigDecimal known = data(value).stripTrailingZeros();
+        BigDecimal known = value.setScale(Math.max(MOST_DECIMALS, kind.scale()), RoundingMode.HALF_UP)
+                .stripTrailingZeros();
         return known.scale() < kind.scale() ? known.setScale(kind.scale()) : known;
     }
 
@@ -94,7 +98,7 @@ public final class Printed {
                 : words(cell);
     }
 
-    /** The number as it is, unless it has digits that mean nothing. */
+    /** The number as it is, unless it has digits that mean nothing, to go on calculating with in a workbook. */
     public static BigDecimal data(BigDecimal value) {
         int decimals = Math.min(FINEST, SIGNIFICANT + Math.max(0, value.scale() - value.precision()));
         return value.scale() <= decimals

@@ -76,6 +76,12 @@ class CommandLineTest {
     @CsvSource({
         "prob, No command 'prob'. Did you mean 'prove'?",
         "kitt, No command 'kitt'. Did you mean 'kit'?",
+        "kti, No command 'kti'. Did you mean 'kit'?",
+        "frob, No command 'frob'. There are:",
+        "frob, Sales: families",
+        "xy, There are:",
+        "stock shrot, No command 'shrot' of 'boltlore stock'. Did you mean 'short'?",
+        "stock frob, No command 'frob' of 'boltlore stock'. There are:",
         "--versoin, No option '--versoin'. Did you mean '--version'?",
         "kit --defualts x, No option '--defualts' of 'boltlore kit'. Did you mean '--defaults'?",
         "check one two, One word too many: 'two'.",

@@ -112,6 +112,16 @@ class CsvInDatabaseTest {
     }
 
     @Test
+    void no_figure_has_more_decimals_than_anybody_can_measure() throws IOException {
+        Pattern longer = Pattern.compile("(?m)(?:^|,)-?[0-9]+\\.[0-9]{7,}(?=,|$)");
+        for (Path file : files(out)) {
+            assertThat(longer.matcher(Files.readString(file).replace("\r", "")).results())
+                    .as(file.getFileName().toString())
+                    .isEmpty();
+        }
+    }
+
+    @Test
     void no_cell_goes_on_in_a_second_line() throws IOException {
         for (Path file : files(out)) {
             long lines = Files.readString(file).lines().count();

@@ -75,6 +75,19 @@ class FullOutputTest {
         assertThat(err.toString()).contains("The answer could not be printed");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"parts", "parts --json"})
+    @DisplayName("because its reader has ended, as 'head' does, ends without a word as programs do that SIGPIPE ends")
+    void closed_pipe(String command) throws Exception {
+        String program = Path.of(System.getProperty("java.home"), "bin", "java") + " -XX:TieredStopAtLevel=1 -cp '"
+                + System.getProperty("java.class.path") + "' boltlore.cli.Boltlore " + command;
+        Process shell =
+                new ProcessBuilder("sh", "-c", "{ " + program + "; echo exit $? >&2; } | head -1 >/dev/null").start();
+
+        assertThat(new String(shell.getErrorStream().readAllBytes(), StandardCharsets.UTF_8))
+                .isEqualTo("exit " + Exit.READER_GONE + "\n");
+    }
+
     @Test
     @DisplayName("of any command is told, as each prints through the same writer")
     void every_command_prints_through_the_writer() {

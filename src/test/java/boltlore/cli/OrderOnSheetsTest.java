@@ -3,9 +3,17 @@ package boltlore.cli;
 import static boltlore.cli.Ran.boltlore;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -17,6 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class OrderOnSheetsTest {
 
     private static final String NOTE = "rebuilt on a later body; measure before making the cradle";
+    private static final Pattern ORDER = Pattern.compile("BL-\\d{4}");
     private static final String STOP = "\"code\": \"stop\"";
 
     @TempDir
@@ -66,5 +75,38 @@ class OrderOnSheetsTest {
     void a_quotation_that_asks_what_shipping_waits_for_is_sent_and_the_crates_are_not() throws IOException {
         assertThat(sheet("customer/quotation")).doesNotContain(STOP);
         assertThat(sheet("customer/packing-list")).contains(STOP);
+    }
+
+    /** Each finding's sentence names its orders, for people; its JSON lists just those, for programs. */
+    @ParameterizedTest
+    @ValueSource(strings = {"cut", "coat", "schedule", "buy"})
+    void a_finding_about_some_of_several_orders_names_them(String command) throws IOException {
+        Ran ran = boltlore(
+                command,
+                "catalog/orders/bl-1001.json",
+                "catalog/orders/bl-1002.json",
+                "catalog/orders/bl-1006.json",
+                "--json",
+                "--out",
+                out.resolve(command));
+        JsonNode together = new ObjectMapper().readTree(ran.out()).get("orders").get(0);
+
+        assertThat(together.get("orders")).extracting(JsonNode::asText).containsExactly("BL-1001", "BL-1002");
+        assertThat(together.get("findings"))
+                .isNotEmpty()
+                .allSatisfy(finding -> assertThat(texts(finding.path("orders")))
+                        .isEqualTo(ORDER.matcher(finding.get("sentence").asText())
+                                .results()
+                                .map(MatchResult::group)
+                                .collect(Collectors.toCollection(TreeSet::new))));
+        assertThat(together.get("findings"))
+                .extracting(finding -> texts(finding.path("orders")))
+                .anySatisfy(orders -> assertThat(orders).contains("BL-1002"));
+    }
+
+    private static Set<String> texts(JsonNode list) {
+        return StreamSupport.stream(list.spliterator(), false)
+                .map(JsonNode::asText)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 }

@@ -11,6 +11,7 @@ import boltlore.report.Row;
 import boltlore.report.Table;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,6 +58,8 @@ public final class ReportJson {
                 data.put(name, JsonOut.number(number));
             } else if (value instanceof Integer whole) {
                 data.put(name, whole);
+            } else if (value instanceof Collection<?> several) {
+                data.put(name, JsonOut.texts(several));
             } else if (value instanceof Finding inner) {
                 data.put(name, finding(inner));
             } else {
@@ -67,6 +70,7 @@ public final class ReportJson {
                 .put("kind", finding.kind().code())
                 .put("severity", finding.severity().code())
                 .put("subject", finding.subject())
+                .putIfAny("orders", finding.orders())
                 .put("sentence", finding.says())
                 .put("data", data);
     }

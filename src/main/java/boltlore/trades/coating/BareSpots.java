@@ -50,6 +50,12 @@ public record BareSpots(Feature.Kind kind, String size, boolean masked, int coun
         return new BareSpots(sort.kind(), sort.size(), sort.masked(), count);
     }
 
+    /** Whether pieces of the row have any of them. */
+    boolean areOn(BatchRow row) {
+        Sort wanted = new Sort(kind, size, masked);
+        return row.coat().features().stream().map(BareSpots::sort).anyMatch(wanted::equals);
+    }
+
     /** The shop's mask for them, or empty where it holds none of that kind and size. */
     public Optional<Mask> mask(CoatingShop shop) {
         return shop.maskFor(new Feature(kind, size, count, Feature.Treat.MASKED));

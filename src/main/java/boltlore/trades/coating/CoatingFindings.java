@@ -32,20 +32,14 @@ final class CoatingFindings {
     }
 
     private Stream<Finding> onHold() {
-        return plan.onHold().stream().map(row -> find(CoatingFinding.ON_HOLD, row, "marks", marks(row)));
+        return plan.onHold().stream().map(row -> find(CoatingFinding.ON_HOLD, row));
     }
 
     private Stream<Finding> tooLarge() {
         return Stream.concat(
                 plan.batches().stream()
                         .flatMap(batch -> batch.tooBig().stream())
-                        .map(big -> find(
-                                CoatingFinding.TOO_LARGE_FOR_OVEN,
-                                big.row(),
-                                "marks",
-                                marks(big.row()),
-                                "why",
-                                big.why())),
+                        .map(big -> find(CoatingFinding.TOO_LARGE_FOR_OVEN, big.row(), "why", big.why())),
                 plan.sendOuts().stream().flatMap(out -> out.tooBig().stream().map(big -> sent(big, out.coater()))));
     }
 
@@ -64,18 +58,18 @@ final class CoatingFindings {
         return BareSpots.of(rows).stream()
                 .filter(spots -> spots.masked() && spots.mask(job.shop()).isEmpty())
                 .map(spots -> Finding.of(
-                        CoatingFinding.MASK_NOT_HELD, spots.says(), "count", spots.count(), "spot", spots.says()));
+                        CoatingFinding.MASK_NOT_HELD,
+                        spots.says(),
+                        "count",
+                        spots.count(),
+                        "spot",
+                        spots.says(),
+                        "orders",
+                        orders(rows.stream().filter(spots::areOn))));
     }
 
     private Stream<Finding> sizes() {
-        return own().filter(row -> row.coat().envelope() == null)
-                .map(row -> Finding.of(
-                        CoatingFinding.SIZE_NOT_KNOWN,
-                        number(row),
-                        "part",
-                        number(row),
-                        "name",
-                        row.part().name()));
+        return own().filter(row -> row.coat().envelope() == null).map(row -> find(CoatingFinding.SIZE_NOT_KNOWN, row));
     }
 
     private Stream<BatchRow> own() {
@@ -113,26 +107,31 @@ final class CoatingFindings {
     }
 
     private static Finding find(CoatingFinding kind, BatchRow row, Object... more) {
-        Object[] named = new Object[6 + more.length];
-        System.arraycopy(
-                new Object[] {
-                    "pieces",
-                    row.pieces(),
-                    "part",
-                    number(row),
-                    "name",
-                    row.part().name()
-                },
-                0,
-                named,
-                0,
-                6);
-        System.arraycopy(more, 0, named, 6, more.length);
-        return Finding.of(kind, number(row), named);
+        Object[] of = {
+            "pieces",
+            row.pieces(),
+            "part",
+            number(row),
+            "name",
+            row.part().name(),
+            "marks",
+            marks(row),
+            "orders",
+            orders(Stream.of(row))
+        };
+        return Finding.of(
+                kind, number(row), Stream.of(of, more).flatMap(Stream::of).toArray());
     }
 
     private static String number(BatchRow row) {
         return row.part().number().text();
+    }
+
+    private static List<String> orders(Stream<BatchRow> rows) {
+        return rows.flatMap(row -> row.marks().stream().map(PieceMarks::order))
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     private static String marks(BatchRow row) {
