@@ -110,7 +110,8 @@ class ChargingKindsTest {
                 "\"dropPercent\": \"3\" | \"dropPercent\": \"1\" | drop above limit: 12 V, converter to main fuse",
                 "\"isolatedBy\": \"charger-isolation\" | \"isolatedBy\": \"export-transformer\" | shared pins: Inlet",
                 "{\"when\": {\"export\": \"nema-5-15\"}, \"residual\" | {\"when\": {\"export\": \"none\"}, \"residual\" | not given once: guard of the V2L outlet",
-                "\"loadAmps\": \"13\", \"feeds\": {\"chosen\": \"outlet\"} | \"loadAmps\": \"13\" | load not derived: Charger to V2L outlet"
+                "\"loadAmps\": \"13\", \"feeds\": {\"chosen\": \"outlet\"} | \"loadAmps\": \"13\" | load not derived: Charger to V2L outlet",
+                "\"part\": \"CC-22\", \"phases\": 1, \"amps\": \"32\", \"wireAmps\": \"32\" | \"part\": \"CC-22\", \"phases\": 1, \"amps\": \"32\", \"wireAmps\": \"31\" | lead above its wires: CC-22"
             })
     void a_defect_comes_with_an_order_that_shows_it_in_its_kit_as_well(String from, String to, String title)
             throws IOException {
