@@ -63,7 +63,6 @@ final class House {
                 trades trades.coating
             trades.driving: bill catalogue choices faults findings measure order report report.drawing trades
                 trades.weighing
-            trades.cooling: bill catalogue choices faults findings measure order report trades
             trades.mounting: bill catalogue choices faults findings logic measure order proof report trades
                 trades.fixings trades.weighing
             trades.braking: bill catalogue choices faults findings order report trades trades.weighing
@@ -94,6 +93,7 @@ final class House {
                 trades.picking
             trades.charging: bill catalogue choices faults findings logic measure power proof report report.drawing
                 resolution trades
+            trades.cooling: bill catalogue choices faults findings measure order report trades trades.charging
             checking: bill catalogue choices findings measure resolution trades.charging trades.fixings trades.picking
                 trades.shipping
             trades.testing: bill catalogue choices csv faults findings json measure order power report report.csv

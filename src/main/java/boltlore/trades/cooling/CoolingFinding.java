@@ -38,6 +38,15 @@ public enum CoolingFinding implements Kind {
     /** {circuit}: nobody says what it holds or which coolant fills it. */
     COOLANT_AMOUNT_NOT_JUDGED(Severity.NOTE),
 
+    /** {circuit}: {heat} W stand in the data, and nothing says what makes them. */
+    HEAT_NOT_DERIVED(CHECK),
+
+    /**
+     * {circuit}: {amps} A for {minutes} min, charging (way 0) or driving (1), make {heat} W in the {milliohm} mΩ of the battery:
+     * {hottest}, {most}, {air}.
+     */
+    BATTERY_TOO_HOT(CHECK),
+
     /** {circuit}, {hottest}, {most}, {air}, {heat}. */
     COOLANT_TOO_HOT(CHECK);
 

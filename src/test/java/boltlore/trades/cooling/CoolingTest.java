@@ -68,6 +68,7 @@ class CoolingTest {
                         List.of(),
                         List.of(new Passage("the drive unit", point("10", "25"), number(leastFlow), number("1.5"))),
                         null,
+                        null,
                         BigDecimal.valueOf(100),
                         BigDecimal.valueOf(40),
                         number(most),
@@ -80,7 +81,7 @@ class CoolingTest {
                         ""),
                 fluid("1000", "1", "4000"),
                 List.of(),
-                Double.parseDouble(heat));
+                Heat.lasting(Double.parseDouble(heat)));
     }
 
     /** The demo's motor circuit, with hoses and elbows reckoned with those bores. */
@@ -97,6 +98,7 @@ class CoolingTest {
                 List.of(new Fittings("Elbows", number(elbows), BigDecimal.ONE, 3)),
                 plain.passages(),
                 plain.heatWatts(),
+                null,
                 plain.radiatorWattsPerKelvin(),
                 plain.airC(),
                 plain.mostC(),
@@ -190,13 +192,14 @@ class CoolingTest {
                 List.of(new Fittings("Elbows", number("16"), number("0.5"), 3)),
                 plain.circuit().passages(),
                 null,
+                null,
                 BigDecimal.TEN,
                 BigDecimal.TEN,
                 BigDecimal.TEN,
                 Fitted.NONE,
                 "");
         CircuitFlow whole =
-                new CircuitFlow(more, plain.coolant(), List.of(new LaidHose("Hose", 2000, 16)), plain.heatWatts());
+                new CircuitFlow(more, plain.coolant(), List.of(new LaidHose("Hose", 2000, 16)), plain.heat());
         double hose = new PipeFlow(plain.coolant(), 16, 0).hoseKpa(2000, 10);
         assertThat(whole.circuitKpa(10)).isCloseTo(25 + 0.5153 + hose, within(0.0001));
         assertThat(whole.litresPerMin()).isLessThan(10);
@@ -230,6 +233,67 @@ class CoolingTest {
                         "Motor circuit: Das Kühlmittel erreicht mit 2000 W bei 40 °C Außentemperatur 60,0 °C, mehr"
                                 + " als 59,9 °C: größerer Kühler oder stärkerer Lüfter.");
         assertThat(CoolingTrade.judge(flow("5", "2000", "60"))).isEmpty();
+    }
+
+    /** A circuit of 170 W/K that cools the battery, with that declared beside it. */
+    private static CoolantCircuit battery(@Nullable String heat, @Nullable String specific, String most) {
+        CoolantCircuit plain = flow("5", "1000", most).circuit();
+        return new CoolantCircuit(
+                "battery",
+                "Battery circuit",
+                plain.when(),
+                plain.coolant(),
+                plain.pump(),
+                plain.roughnessMm(),
+                plain.hoses(),
+                plain.fittings(),
+                plain.passages(),
+                heat == null ? null : number(heat),
+                specific == null ? null : number(specific),
+                number("170"),
+                number("35"),
+                number(most),
+                plain.fitted(),
+                "");
+    }
+
+    private static CircuitFlow battery(Heat heat, String most) {
+        return new CircuitFlow(battery("1100", "1000", most), fluid("1000", "1", "4000"), List.of(), heat);
+    }
+
+    /**
+     * BL-1001 worked by hand: 200 A through 46 mΩ make 200² × 0.046 = 1840 W (Joule) for 50 kWh / (352 V × 200 A) = 2557 s;
+     * 16 modules of 18.6 kg with 1000 J/(kg K) store 297.6 kJ/K, so that 1 − exp(−170 × 2557 / 297600) = 0.768 is reached.
+     */
+    @Test
+    void a_battery_is_warmed_by_its_own_resistance_until_it_is_full() {
+        Heat charged = Heat.ofPack(battery(null, "1000", "60"), Demo.kit("bl-1001"))
+                .filter(heat -> heat.pack() != null && heat.pack().charging())
+                .findFirst()
+                .orElseThrow();
+        assertThat(charged.watts()).isCloseTo(1840, within(0.5));
+        assertThat(charged.share()).isCloseTo(0.768, within(0.001));
+        assertThat(Heat.ofPack(battery(null, null, "60"), Demo.kit("bl-1001"))).isEmpty();
+    }
+
+    /** Worked by hand: 35 + 1840 × 0.768 / 170 = 43.31 °C. */
+    @Test
+    void a_battery_that_gets_too_hot_says_by_which_current_and_how_long() {
+        Heat heat = new Heat(1840, 0.768, new Heat.OfPack(true, 200, 46, 2557));
+        assertThat(CoolingTrade.judge(battery(heat, "43.3")))
+                .extracting(Finding::says)
+                .containsExactly("Battery circuit: 200 A of direct current while charging for 43 min make 1840 W in the"
+                        + " battery's 46 mΩ, and the coolant reaches 43.4 °C at 35 °C outside, more than 43.3 °C: a larger"
+                        + " radiator, a stronger fan or less current.");
+        assertThat(CoolingTrade.judge(battery(heat, "43.4"))).isEmpty();
+    }
+
+    @Test
+    void heat_that_is_only_declared_is_looked_at() {
+        CircuitFlow flow =
+                new CircuitFlow(battery("1100", null, "60"), fluid("1000", "1", "4000"), List.of(), Heat.lasting(1100));
+        assertThat(CoolingTrade.judge(flow)).extracting(Finding::kind).containsExactly(CoolingFinding.HEAT_NOT_DERIVED);
+        assertThat(CoolingTrade.judge(battery(Heat.lasting(1100), "60"))).isEmpty();
     }
 
     /** Worked by hand: 100 Nm at 3820 rpm are 40.0 kW; at 90 % a ninth of that is lost. */
@@ -272,7 +336,7 @@ class CoolingTest {
     void a_circuit_holds_what_its_hoses_passages_and_tank_hold() {
         CircuitFlow plain = flow("5", "100", "90");
         CircuitFlow hosed = new CircuitFlow(
-                plain.circuit(), plain.coolant(), List.of(new LaidHose("Hose", 1000, 19)), plain.heatWatts());
+                plain.circuit(), plain.coolant(), List.of(new LaidHose("Hose", 1000, 19)), plain.heat());
         assertThat(Filled.holdsLitres(hosed)).isCloseTo(2.3835, within(0.0001));
     }
 
@@ -282,7 +346,7 @@ class CoolingTest {
     void the_kits_coolant_fills_the_circuit_and_not_twice(double hoseMm, @Nullable CoolingFinding kind) {
         CircuitFlow plain = flow("5", "100", "90");
         CircuitFlow hosed = new CircuitFlow(
-                plain.circuit(), plain.coolant(), List.of(new LaidHose("Hose", hoseMm, 19)), plain.heatWatts());
+                plain.circuit(), plain.coolant(), List.of(new LaidHose("Hose", hoseMm, 19)), plain.heat());
         assertThat(Filled.findings(hosed, Demo.kit("bl-1001")))
                 .extracting(Finding::kind)
                 .containsExactlyElementsOf(kind == null ? List.of() : List.of(kind));
@@ -301,6 +365,7 @@ class CoolingTest {
                 List.of(),
                 plain.circuit().passages(),
                 null,
+                null,
                 BigDecimal.TEN,
                 BigDecimal.TEN,
                 BigDecimal.TEN,
@@ -308,7 +373,8 @@ class CoolingTest {
                 "");
         Coolant coolant =
                 new Coolant("fluid", "Fluid", number("1000"), number("1"), number("4000"), number(percent), "");
-        CircuitFlow hosed = new CircuitFlow(circuit, coolant, List.of(new LaidHose("Hose", 10_000, 19)), 100);
+        CircuitFlow hosed =
+                new CircuitFlow(circuit, coolant, List.of(new LaidHose("Hose", 10_000, 19)), Heat.lasting(100));
         return Filled.findings(hosed, Demo.kit("bl-1001"))
                 .map(finding -> finding.kind().code())
                 .toList();
