@@ -88,7 +88,7 @@ public enum FitFinding implements Kind {
     HEAVY_JOINT_NOT_NAMED("heavy joint not named", STOP),
     /** The {bolts} at {position} are large, or something keeps them from coming loose, and joints.json has no such joint. */
     JOINT_NOT_NAMED("joint not named", CHECK),
-    /** {part}, drive unit or battery box, hangs on no mount of driving.json. */
+    /** {part}, drive unit, battery box or what lies in one, hangs on no mount of driving.json. */
     HANGS_ON_NO_MOUNT("hangs on no mount", STOP),
     /** An earth strap of {strap} is bolted to {part}, which is coated there. */
     EARTH_FACE_COATED("earth strap on a coat", STOP),

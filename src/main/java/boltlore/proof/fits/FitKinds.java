@@ -122,7 +122,7 @@ public final class FitKinds {
             new FitStatements(
                     "hangs on no mount",
                     Severity.STOP,
-                    "Drive unit and battery boxes hang on mounts that are judged.",
+                    "Drive unit, battery boxes and what they hold hang on mounts that are judged.",
                     "Name the position under 'carries' of its mounts in driving.json.",
                     JointsNamed::unmounted),
             new FitStatements(
