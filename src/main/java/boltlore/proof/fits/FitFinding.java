@@ -25,6 +25,8 @@ public enum FitFinding implements Kind {
      * current) is said to be of {declared}.
      */
     PORT_UNLIKE_ITS_DEVICE("port unlike its device", STOP),
+    /** {value} can be chosen, and no path joins its {device}: 0 inlet, 1 charger, 2 V2L outlet, 3 inlet for direct current. */
+    DEVICE_WITHOUT_PATH("device without its path", STOP),
     /** {port} at {position} is joined to nothing. */
     PORT_LEADS_NOWHERE("port leads nowhere", STOP),
     /** More ports are joined to nothing than there are of {blank}, which closes {ports}. */

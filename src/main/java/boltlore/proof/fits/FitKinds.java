@@ -34,6 +34,13 @@ public final class FitKinds {
                     "Take both from the device's data sheet: the port's ratings, and the facts of the option or electrics.json.",
                     RatedEnds::findings),
             new FitStatements(
+                    "device without its path",
+                    Severity.STOP,
+                    "Every inlet, charger and V2L outlet that can be chosen is joined by an energy path.",
+                    "Add the lines that these orders need and a path in fits.json through them, or correct the ratings of the"
+                            + " ports, or take the value out of the option.",
+                    DevicePaths::findings),
+            new FitStatements(
                     "branch without its fuse",
                     Severity.STOP,
                     "Every branch of electrics.json has its fuses in the kit.",
