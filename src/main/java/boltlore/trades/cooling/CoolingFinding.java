@@ -11,6 +11,12 @@ public enum CoolingFinding implements Kind {
     /** The pump lifts less than the circuit takes at the least flow: {circuit}, {what}, {least}, {flow}, {takes}, {lifts}. */
     COOLANT_FLOW_LOW(STOP),
 
+    /** {circuit} flows through {part} at {position}, whose pressure drop is not counted. */
+    HOSE_NOT_COUNTED(CHECK),
+
+    /** {circuit}: nobody says which flow anything in it needs. */
+    LEAST_FLOW_NOT_GIVEN(CHECK),
+
     /** The circuit is reckoned with {bore} mm at {position}, where {part} has ports of {ports} mm. */
     HOSE_BORE_DIFFERS(CHECK),
 

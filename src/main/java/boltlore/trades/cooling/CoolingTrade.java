@@ -58,7 +58,8 @@ public final class CoolingTrade extends Trade {
         circuits.stream().flatMap(flow -> Filled.findings(flow, kit)).forEach(found::add);
         circuits.stream()
                 .map(CircuitFlow::circuit)
-                .flatMap(circuit -> Bores.findings(circuit, kit.bill().items()).stream())
+                .flatMap(circuit -> Stream.concat(
+                        Bores.findings(circuit, kit.bill().items()).stream(), Bores.leftOut(circuit, kit).stream()))
                 .forEach(found::add);
         Findings findings = new Findings(found);
         return circuits.isEmpty()
@@ -135,7 +136,7 @@ public final class CoolingTrade extends Trade {
     }
 
     /** Of a cut hose its own length, of one by the metre as much as the kit has; clips have none. */
-    private static Optional<BigDecimal> lengthMm(Item item) {
+    static Optional<BigDecimal> lengthMm(Item item) {
         Part part = item.part();
         if (part.lengthMm() != null) {
             return Optional.of(BigDecimal.valueOf(part.lengthMm()).multiply(item.quantity()));
@@ -162,6 +163,13 @@ public final class CoolingTrade extends Trade {
     }
 
     private static Optional<Finding> least(CircuitFlow flow) {
+        if (flow.thirstiest().isEmpty()) {
+            return Optional.of(Finding.of(
+                    CoolingFinding.LEAST_FLOW_NOT_GIVEN,
+                    flow.circuit().name(),
+                    "circuit",
+                    flow.circuit().says()));
+        }
         double litres = flow.litresPerMin();
         return flow.thirstiest()
                 .filter(least -> litres < least.litresPerMin().doubleValue())

@@ -31,6 +31,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -235,6 +236,69 @@ class CoolingTest {
         assertThat(CoolingTrade.judge(flow("5", "2000", "60"))).isEmpty();
     }
 
+    /** The motor circuit, counted with the hoses at those positions. */
+    private static List<String> leftOut(String... positions) {
+        CoolantCircuit plain = flow("5", "1000", "60").circuit();
+        List<Hose> hoses = Stream.of(positions)
+                .map(position -> new Hose(new PositionName(position), number("25")))
+                .toList();
+        CoolantCircuit circuit = new CoolantCircuit(
+                plain.name(),
+                plain.says(),
+                plain.when(),
+                plain.coolant(),
+                plain.pump(),
+                plain.roughnessMm(),
+                hoses,
+                plain.fittings(),
+                plain.passages(),
+                null,
+                null,
+                plain.radiatorWattsPerKelvin(),
+                plain.airC(),
+                plain.mostC(),
+                plain.fitted(),
+                "");
+        return Bores.leftOut(circuit, Demo.kit("bl-1001")).stream()
+                .map(Finding::subject)
+                .toList();
+    }
+
+    @Test
+    void every_hose_that_the_coolant_flows_through_is_counted() {
+        assertThat(leftOut("motor-hose-feed", "motor-hose-return", "motor-bypass"))
+                .isEmpty();
+        assertThat(leftOut("motor-hose-feed", "motor-bypass")).containsExactly("motor-hose-return");
+    }
+
+    @Test
+    void a_circuit_says_which_flow_something_in_it_needs() {
+        CircuitFlow plain = flow("5", "100", "90");
+        CoolantCircuit circuit = battery("1100", "1000", "60");
+        CoolantCircuit open = new CoolantCircuit(
+                circuit.name(),
+                circuit.says(),
+                circuit.when(),
+                circuit.coolant(),
+                circuit.pump(),
+                circuit.roughnessMm(),
+                circuit.hoses(),
+                circuit.fittings(),
+                List.of(new Passage("Cold plates", point("10", "25"), null, null)),
+                circuit.heatWatts(),
+                circuit.moduleSpecificHeat(),
+                circuit.radiatorWattsPerKelvin(),
+                circuit.airC(),
+                circuit.mostC(),
+                circuit.fitted(),
+                "");
+        assertThat(CoolingTrade.judge(new CircuitFlow(open, plain.coolant(), List.of(), Heat.lasting(100))))
+                .extracting(Finding::kind)
+                .containsExactly(CoolingFinding.LEAST_FLOW_NOT_GIVEN);
+        assertThat(CoolingTrade.judge(new CircuitFlow(circuit, plain.coolant(), List.of(), Heat.lasting(100))))
+                .isEmpty();
+    }
+
     /** A circuit of 170 W/K that cools the battery, with that declared beside it. */
     private static CoolantCircuit battery(@Nullable String heat, @Nullable String specific, String most) {
         CoolantCircuit plain = flow("5", "1000", most).circuit();
@@ -309,8 +373,8 @@ class CoolingTest {
     @Test
     void the_hoses_of_the_kit_itself_are_laid() {
         List<CircuitFlow> left = CoolingTrade.circuits(Demo.kit("bl-1001"), new ArrayList<>());
-        assertThat(left.get(0).hoses()).extracting(LaidHose::lengthMm).containsExactly(2780.0, 2930.0);
-        assertThat(left.get(1).hoses()).hasSize(4);
+        assertThat(left.get(0).hoses()).extracting(LaidHose::lengthMm).containsExactly(2780.0, 2930.0, 400.0);
+        assertThat(left.get(1).hoses()).hasSize(5);
     }
 
     @Test
