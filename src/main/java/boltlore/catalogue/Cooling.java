@@ -81,6 +81,7 @@ public record Cooling(List<Coolant> coolants, List<CoolantCircuit> circuits) {
      * @param pump curve by rising flow, from 0 to the flow at which it lifts nothing
      * @param roughnessMm of the hoses' inside
      * @param heatWatts to be carried off; null where it is what the drive unit loses while it gives its torque for hours
+     * @param moduleSpecificHeat of the battery modules that it cools, in J/(kg K); null where it cools no battery
      * @param radiatorWattsPerKelvin heat that the radiator gives off for each kelvin between coolant entering and air
      * @param airC of the hottest day
      * @param mostC that the coolant may reach where it leaves what is cooled
@@ -96,6 +97,7 @@ public record Cooling(List<Coolant> coolants, List<CoolantCircuit> circuits) {
             List<Fittings> fittings,
             List<Passage> passages,
             @Nullable BigDecimal heatWatts,
+            @Nullable BigDecimal moduleSpecificHeat,
             BigDecimal radiatorWattsPerKelvin,
             BigDecimal airC,
             BigDecimal mostC,

@@ -71,6 +71,7 @@ public final class Checks {
             ShopPlausible::remarks,
             UsualFigures::remarks,
             SiblingFigures::remarks,
+            PricesBySize::remarks,
             MadeFigures::remarks,
             JointFigures::remarks,
             CountsFollow::remarks,

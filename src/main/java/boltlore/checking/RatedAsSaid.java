@@ -9,6 +9,7 @@ import boltlore.catalogue.Fuse;
 import boltlore.catalogue.Pack;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Port;
+import boltlore.catalogue.PublicLead;
 import boltlore.catalogue.Supply;
 import boltlore.catalogue.ThreadName;
 import boltlore.catalogue.Transport;
@@ -126,10 +127,29 @@ final class RatedAsSaid {
                         Digits.plain(rated) + " A, the 'ratedAmps' of part " + part.number());
             }
         }
+        family.electrics().leads().forEach(lead -> lead("public lead" + of + lead.part(), lead, catalogue));
         for (Capacitor capacitor : family.electrics().capacitors()) {
             family.electrics().branches().stream()
                     .filter(branch -> branch.name().equals(capacitor.branch()))
                     .forEach(branch -> capacitor("capacitor" + of + capacitor.name(), capacitor, family, branch));
+        }
+    }
+
+    /** Its plug codes what its name says, and no more than its wires bear. */
+    private void lead(String about, PublicLead lead, Catalogue catalogue) {
+        said(
+                about,
+                "amps",
+                lead.amps(),
+                AMPS,
+                BigDecimal.ONE,
+                "A",
+                catalogue.part(lead.part()).name().english());
+        if (lead.wireAmps() != null && lead.wireAmps().compareTo(lead.amps()) < 0) {
+            add(
+                    about,
+                    "'wireAmps' " + Digits.plain(lead.wireAmps()) + " and 'amps' " + Digits.plain(lead.amps()),
+                    "wires that bear what the plug codes");
         }
     }
 

@@ -3,6 +3,7 @@ package boltlore.cli;
 import boltlore.proof.StatementKind;
 import boltlore.proof.kinds.Kinds;
 import boltlore.trades.charging.ChargingKinds;
+import boltlore.trades.mounting.MountKinds;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -12,6 +13,8 @@ final class ProvedKinds {
     private ProvedKinds() {}
 
     static List<StatementKind> all() {
-        return Stream.concat(Kinds.all().stream(), ChargingKinds.all().stream()).toList();
+        return Stream.of(Kinds.all(), ChargingKinds.all(), MountKinds.all())
+                .flatMap(List::stream)
+                .toList();
     }
 }

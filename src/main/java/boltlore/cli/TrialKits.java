@@ -119,8 +119,18 @@ record TrialKits(Family family, int kits, boolean complete, List<Answer.Defect> 
                 trials.size(),
                 complete && !until.passed(),
                 found.values().stream()
+                        .filter(one -> !refuted(one.finding(), proof))
                         .map(one -> defect(one, trials.size(), proof))
                         .toList());
+    }
+
+    /** Whether a proof says it already, of all orders that have it. */
+    private static boolean refuted(Finding finding, FamilyProof proof) {
+        return proof.defects()
+                .map(Answer.Defect::statement)
+                .anyMatch(statement ->
+                        statement.kind().name().equals(finding.kind().code())
+                                && statement.subject().equals(finding.subject()));
     }
 
     /** All pairs, then whatever lines are in none of those kits; false where the time was up. */

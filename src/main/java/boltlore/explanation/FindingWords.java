@@ -21,6 +21,8 @@ import java.util.Optional;
 /** Puts what the rules have concluded about a kit into sentences: names become what people call the things. */
 public final class FindingWords {
 
+    private static final Wording NOTHING = Wording.english("");
+
     private final Family family;
 
     public FindingWords(Family family) {
@@ -29,24 +31,42 @@ public final class FindingWords {
 
     /** The sentence in English, without the figures of any order. */
     public String of(Finding concluded) {
-        return in(concluded, "", "").says();
+        return in(concluded, NOTHING, NOTHING, Optional.empty()).says();
     }
 
     /** All that was concluded of the kit with these choices. */
     public Findings of(Collection<Finding> concluded, Choices choices) {
-        String charging =
-                ChosenPower.charging(choices).map(FindingWords::effective).orElse("");
-        String outlet = ChosenPower.outlet(choices)
-                .map(power -> "; the outlet gives " + power.says())
-                .orElse("");
-        return concluded.stream().map(one -> in(one, charging, outlet)).collect(Findings.collected());
+        Wording charging =
+                behind(ChosenPower.charging(choices), "; effective ", "; wirksam sind ", " ; puissance effective : ");
+        Wording outlet = behind(
+                ChosenPower.outlet(choices), "; the outlet gives ", "; die Steckdose gibt ", " ; la prise fournit ");
+        return concluded.stream()
+                .map(one -> in(one, charging, outlet, Optional.of(choices)))
+                .collect(Findings.collected());
     }
 
-    private static String effective(Power power) {
-        return "; effective " + power.says();
+    private static Wording behind(Optional<Power> power, String english, String german, String french) {
+        return power.map(known -> new Wording(Map.of(
+                        "en",
+                        english + known.says("en"),
+                        "de",
+                        german + known.says("de"),
+                        "fr",
+                        french + known.says("fr"))))
+                .orElse(NOTHING);
     }
 
-    private boltlore.findings.Finding in(Finding concluded, String charging, String outlet) {
+    /** What is left at a public point with the kit's own lead. */
+    private Wording left(String lead, Choices choices) {
+        Optional<Power> left = family.electrics().leads().stream()
+                .filter(each -> each.part().text().equals(lead))
+                .findFirst()
+                .flatMap(each -> ChosenPower.through(each, choices));
+        return behind(left, "; at public points ", "; an Ladesäulen bleiben ", " ; aux bornes publiques, il reste ");
+    }
+
+    private boltlore.findings.Finding in(
+            Finding concluded, Wording charging, Wording outlet, Optional<Choices> choices) {
         String subject = concluded.subject();
         String detail = concluded.detail();
         Map<String, Object> data = new LinkedHashMap<>();
@@ -63,6 +83,7 @@ public final class FindingWords {
         data.put("blank", detail.isEmpty() ? "" : ", " + detail);
         data.put("power", charging);
         data.put("outlet", outlet);
+        data.put("left", choices.map(of -> left(subject, of)).orElse(NOTHING));
         return new boltlore.findings.Finding(concluded.kind(), subject, data);
     }
 

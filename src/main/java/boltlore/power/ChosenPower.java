@@ -1,9 +1,11 @@
 package boltlore.power;
 
 import boltlore.catalogue.Facts;
+import boltlore.catalogue.PublicLead;
 import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -18,6 +20,15 @@ public final class ChosenPower {
     public static Optional<Power> charging(Choices choices) {
         List<Link> chain = chain(choices, Role.SUPPLY, Role.INLET, Role.CHARGER);
         return choices.inRole(Role.CHARGER).isEmpty() ? Optional.empty() : through(chain, chargingVolts(choices));
+    }
+
+    /** What the vehicle charges with at a public point through that lead; empty where facts are missing. */
+    public static Optional<Power> through(PublicLead lead, Choices choices) {
+        List<Link> chain = new ArrayList<>(chain(choices, Role.INLET, Role.CHARGER));
+        chain.add(new Link("lead", lead.phases(), lead.amps()));
+        BigDecimal volts =
+                choices.facts(Role.MARKET).or(choices.facts(Role.INLET)).volts();
+        return choices.inRole(Role.CHARGER).isEmpty() ? Optional.empty() : through(chain, volts);
     }
 
     /**

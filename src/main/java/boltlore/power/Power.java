@@ -1,6 +1,7 @@
 package boltlore.power;
 
 import boltlore.measure.Digits;
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Comparator;
@@ -46,7 +47,16 @@ public record Power(int phases, BigDecimal volts, BigDecimal amps) {
 
     /** '3.7 kW (1 phase × 230 V × 16 A)'. */
     public String says() {
-        return kilowatts() + " kW (" + phases + (phases == 1 ? " phase × " : " phases × ") + Digits.upTo(volts, 1)
+        return says(Wording.ENGLISH);
+    }
+
+    /** The same in another language: '3,7 kW (1 Phase × 230 V × 16 A)'. */
+    public String says(String language) {
+        boolean german = language.equals("de");
+        String plural = german ? " Phasen" : " phases";
+        String singular = german ? " Phase" : " phase";
+        String said = kilowatts() + " kW (" + phases + (phases == 1 ? singular : plural) + " × " + Digits.upTo(volts, 1)
                 + " V × " + Digits.upTo(amps, 1) + " A)";
+        return language.equals(Wording.ENGLISH) ? said : said.replace('.', ',');
     }
 }

@@ -63,9 +63,8 @@ final class House {
                 trades trades.coating
             trades.driving: bill catalogue choices faults findings measure order report report.drawing trades
                 trades.weighing
-            trades.cooling: bill catalogue choices faults findings measure order report trades
-            trades.mounting: bill catalogue choices faults findings measure order report trades trades.fixings
-                trades.weighing
+            trades.mounting: bill catalogue choices faults findings logic measure order proof report trades
+                trades.fixings trades.weighing
             trades.braking: bill catalogue choices faults findings order report trades trades.weighing
             trades.costing.path: bill catalogue choices measure order resolution trades.coating
             trades.costing: bill catalogue measure order trades.coating trades.costing.path
@@ -94,6 +93,7 @@ final class House {
                 trades.picking
             trades.charging: bill catalogue choices faults findings logic measure power proof report report.drawing
                 resolution trades
+            trades.cooling: bill catalogue choices faults findings measure order report trades trades.charging
             checking: bill catalogue choices findings measure resolution trades.charging trades.fixings trades.picking
                 trades.shipping
             trades.testing: bill catalogue choices csv faults findings json measure order power report report.csv
@@ -136,8 +136,8 @@ final class House {
                 findings json logic measure netting order order.json proof proof.evidence proof.json proof.kinds
                 proof.revision proof.sample proof.sheets report report.json report.text report.xlsx resolution
                 resolution.rules trades trades.buying trades.charging trades.coating trades.coating.written
-                trades.costing trades.costing.cost trades.costing.quote trades.cutting trades.orders trades.picking
-                trades.testing walking
+                trades.costing trades.costing.cost trades.costing.quote trades.cutting trades.mounting trades.orders
+                trades.picking trades.testing walking
             """;
 
     /** Library root to the one package that may know it. */

@@ -320,4 +320,38 @@ class PlantedFiguresTest {
             return false;
         }
     }
+
+    /** Worked by hand: 612 / 3.52 kWh = 174 for a kWh, a tenth 17; 4180 / 90.1 kW = 46 for a kW, a tenth 4.6. */
+    @ParameterizedTest
+    @CsvSource({
+        "common-high-voltage, BM-44, 612.00, 61.20, part BM-44",
+        "common-high-voltage, BM-44, 612.00, 6120.00, part BM-44",
+        "common-high-voltage, BM-44, 612.00, 212.00,"
+    })
+    void the_price_of_a_module_by_the_kWh(String file, String part, String from, String to, @Nullable String about)
+            throws IOException {
+        String cost = "\"cost\": \"";
+        PlantedDemo.told(
+                folder,
+                Check.PRICE_UNLIKE,
+                "parts/" + file + ".json",
+                "\"part\": \"" + part + "\"",
+                cost + from + "\"",
+                cost + to + "\"",
+                about);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"418.00, part DU-90", "2100.00,"})
+    void the_price_of_a_drive_unit_by_the_kW(String to, @Nullable String about) throws IOException {
+        String file = "parts/common-high-voltage.json";
+        PlantedDemo.told(
+                folder,
+                Check.PRICE_UNLIKE,
+                file,
+                "\"part\": \"DU-90\"",
+                "\"cost\": \"4180.00\"",
+                "\"cost\": \"" + to + "\"",
+                about);
+    }
 }

@@ -160,8 +160,8 @@ class ChargingCommandTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "\"amps\": \"400\" | \"amps\": \"200\" | load of 370.4 A through a fuse of 200 A.",
-                "\"amps\": \"460\" | \"amps\": \"200\" | load of 370.4 A on a cable with a current rating as installed of 200 A",
+                "\"amps\": \"400\" | \"amps\": \"200\" | load of 381.4 A through a fuse of 200 A.",
+                "\"amps\": \"460\" | \"amps\": \"200\" | load of 381.4 A on a cable with a current rating as installed of 200 A",
                 "\"amps\": \"400\", \"volts\": \"500\" | \"amps\": \"400\", \"volts\": \"400\" | up to 403.2 V on a fuse rated 400 V.",
                 "\"breakingKiloamps\": \"20\" | \"breakingKiloamps\": \"8\" | up to 8.8 kA, and the fuse breaks 8 kA.",
                 "\"pulseJoule\": \"1200\" | \"pulseJoule\": \"100\" | One precharge leaves 101.6 J in a resistor rated 100 J",

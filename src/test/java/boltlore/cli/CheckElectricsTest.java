@@ -138,15 +138,14 @@ class CheckElectricsTest {
     }
 
     @Test
-    @DisplayName("a drive of 90 kW on a cable of 310 A: 90,101 W / (0.94 × 288 V) = 332.8 A")
+    @DisplayName("a drive of 90 kW on a cable of 310 A: 90,101 W / (0.91 × 288 V) = 343.8 A")
     void a_load_that_is_worked_out() throws IOException {
-        assertThat(
-                        check(
-                                ELECTRICS,
-                                "\"efficiencyPercent\": \"94\"}, \"fuse\": \"main-400\", \"fuseAfterMm\": 0, \"cable\": \"HV-W95\"",
-                                "\"efficiencyPercent\": \"94\"}, \"fuse\": \"main-400\", \"fuseAfterMm\": 0, \"cable\": \"HV-W50\""))
+        assertThat(check(
+                        ELECTRICS,
+                        "\"driveUnit\": \"DU-90\"}, \"fuse\": \"main-400\", \"fuseAfterMm\": 0, \"cable\": \"HV-W95\"",
+                        "\"driveUnit\": \"DU-90\"}, \"fuse\": \"main-400\", \"fuseAfterMm\": 0, \"cable\": \"HV-W50\""))
                 .contains("branch pannier-van/drive-90-kw: found load above cable: Junction box to drive unit: load of"
-                        + " 332.8 A on a cable with a current rating as installed of 310 A")
+                        + " 343.8 A on a cable with a current rating as installed of 310 A")
                 .doesNotContain("branch pannier-van/battery-90-kw");
     }
 

@@ -6,13 +6,20 @@ import static boltlore.power.Wired.outlet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.Facts;
+import boltlore.catalogue.PublicLead;
 import boltlore.catalogue.Role;
+import boltlore.choices.Choices;
+import boltlore.demo.Demo;
 import boltlore.explanation.FindingWords;
+import boltlore.measure.PartNumber;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
+import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 @DisplayName("The power that an order has chosen")
 class ChosenPowerTest {
@@ -100,6 +107,37 @@ class ChosenPowerTest {
         Wired wired = new Wired().with(Role.SUPPLY, "one-phase", carries(1, "230", "32"));
 
         assertThat(sentence(new Finding(FindingKind.STRAY, "fan"), wired)).doesNotContain("kW");
+    }
+
+    /** 1 × 230 V × 16 A = 3.68 kW, worked by hand: the charger takes 16 A in each phase. */
+    @ParameterizedTest
+    @DisplayName("a lead that is slow, but safe, says what is left at a public point")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "LEAD_PHASES_BELOW_CHARGER | en | it charges safely, but slowly; at public points 3.7 kW (1 phase × 230 V × 16 A)",
+                "LEAD_PHASES_BELOW_CHARGER | de | es lädt sicher, aber langsam; an Ladesäulen bleiben 3,7 kW (1 Phase × 230 V × 16 A)",
+                "LEAD_AMPS_BELOW_CHARGER | fr | annonce sa fiche ; aux bornes publiques, il reste 3,7 kW (1 phase × 230 V × 16 A)"
+            })
+    void slow_lead(FindingKind kind, String language, String end) {
+        Choices choices = Demo.bill("bl-1014").resolved().choices();
+
+        assertThat(new FindingWords(choices.family())
+                        .of(List.of(new Finding(kind, "CC-22", "eleven")), choices)
+                        .all())
+                .singleElement()
+                .satisfies(found -> assertThat(found.says(language)).endsWith(end));
+    }
+
+    /** 3 × 230 V × 13 A = 8.97 kW, worked by hand; a lead for more than the charger takes leaves it its 11.04 kW. */
+    @ParameterizedTest
+    @CsvSource({"13, '9.0 kW (3 phases × 230 V × 13 A)'", "20, '11.0 kW (3 phases × 230 V × 16 A)'"})
+    void a_lead_passes_what_its_plug_codes_and_no_more_than_the_charger_takes(String amps, String power) {
+        PublicLead lead = new PublicLead(new PartNumber("CC-23"), 3, new BigDecimal(amps));
+
+        assertThat(ChosenPower.through(lead, Demo.bill("bl-1014").resolved().choices())
+                        .map(Power::says))
+                .contains(power);
     }
 
     private static String sentence(Finding concluded, Wired wired) {

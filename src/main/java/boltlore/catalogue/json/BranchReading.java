@@ -137,7 +137,7 @@ final class BranchReading {
     }
 
     private Feeds feeds(ObjectReader reader) {
-        reader.oneWay("watts efficiencyPercent", "driveUnit efficiencyPercent", "branches", "chosen");
+        reader.oneWay("watts efficiencyPercent", "driveUnit", "branches", "chosen");
         Feeds.Device device = device(reader);
         List<String> names = reading.findAllMentioned(reader, "branches", Kind.BRANCH);
         BigDecimal share = shareOrAll(reader, "share");
@@ -173,13 +173,12 @@ final class BranchReading {
                 reader.findDecimal("atVolts", PackReading.VOLTS));
     }
 
-    /** What a drive unit takes, from its curve in driving.json: one figure for both files. */
+    /** What a drive unit takes, from its curve and efficiency in driving.json: one figure for both files. */
     private Feeds.@Nullable Device driven(ObjectReader reader) {
         String part = reading.findMentioned(reader, "driveUnit", Kind.PART);
         if (part == null) {
             return null;
         }
-        BigDecimal percent = orOne(reader.findDecimal("efficiencyPercent", PackReading.PERCENT));
         Driving.DriveUnit unit = driveUnits.stream()
                 .filter(each -> each.part().text().equals(part))
                 .findFirst()
@@ -190,9 +189,9 @@ final class BranchReading {
                     "drive unit '" + part + "'",
                     "a drive unit with its curve in driving.json",
                     "Add it there, or say 'watts' here.");
-            return new Feeds.Device(BigDecimal.ONE, BigDecimal.ONE, percent, null);
+            return new Feeds.Device(BigDecimal.ONE, BigDecimal.ONE, BigDecimal.ONE, null);
         }
-        return new Feeds.Device(unit.peakWatts(), unit.continuousWatts(), percent, null);
+        return new Feeds.Device(unit.peakWatts(), unit.continuousWatts(), unit.motorPercent(), null);
     }
 
     private static BigDecimal orOne(@Nullable BigDecimal number) {

@@ -63,6 +63,7 @@ final class CoolingReading {
                 reader.findObjects("fittings", CoolingReading::fittings),
                 reader.findObjects("passages", CoolingReading::passage),
                 reader.findDecimal("heatWatts", Range.above(0, 200_000)),
+                reader.findDecimal("moduleSpecificHeat", Range.between(300, 4_000)),
                 reader.decimal("radiatorWattsPerKelvin", Range.above(0, 10_000)),
                 reader.decimal("airC", CELSIUS),
                 reader.decimal("mostC", CELSIUS),

@@ -109,7 +109,8 @@ final class ElectricsFile {
         PublicLead lead = new PublicLead(
                 new PartNumber(reading.namedOnce(reader, "part", Kind.LEAD, Kind.PART)),
                 reader.whole("phases", 1, 3),
-                reader.decimal("amps", PackReading.AMPS));
+                reader.decimal("amps", PackReading.AMPS),
+                reader.findDecimal("wireAmps", PackReading.AMPS));
         BranchReading.oneOrThree(reader, lead.phases());
         return lead;
     }

@@ -25,6 +25,8 @@ public enum FitFinding implements Kind {
      * current) is said to be of {declared}.
      */
     PORT_UNLIKE_ITS_DEVICE("port unlike its device", STOP),
+    /** {value} can be chosen, and no path joins its {device}: 0 inlet, 1 charger, 2 V2L outlet, 3 inlet for direct current. */
+    DEVICE_WITHOUT_PATH("device without its path", STOP),
     /** {port} at {position} is joined to nothing. */
     PORT_LEADS_NOWHERE("port leads nowhere", STOP),
     /** More ports are joined to nothing than there are of {blank}, which closes {ports}. */
@@ -88,7 +90,7 @@ public enum FitFinding implements Kind {
     HEAVY_JOINT_NOT_NAMED("heavy joint not named", STOP),
     /** The {bolts} at {position} are large, or something keeps them from coming loose, and joints.json has no such joint. */
     JOINT_NOT_NAMED("joint not named", CHECK),
-    /** {part}, drive unit or battery box, hangs on no mount of driving.json. */
+    /** {part}, drive unit, battery box or what lies in one, hangs on no mount of driving.json. */
     HANGS_ON_NO_MOUNT("hangs on no mount", STOP),
     /** An earth strap of {strap} is bolted to {part}, which is coated there. */
     EARTH_FACE_COATED("earth strap on a coat", STOP),

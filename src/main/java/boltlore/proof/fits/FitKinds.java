@@ -34,6 +34,13 @@ public final class FitKinds {
                     "Take both from the device's data sheet: the port's ratings, and the facts of the option or electrics.json.",
                     RatedEnds::findings),
             new FitStatements(
+                    "device without its path",
+                    Severity.STOP,
+                    "Every inlet, charger and V2L outlet that can be chosen is joined by an energy path.",
+                    "Add the lines that these orders need and a path in fits.json through them, or correct the ratings of the"
+                            + " ports, or take the value out of the option.",
+                    DevicePaths::findings),
+            new FitStatements(
                     "branch without its fuse",
                     Severity.STOP,
                     "Every branch of electrics.json has its fuses in the kit.",
@@ -122,7 +129,7 @@ public final class FitKinds {
             new FitStatements(
                     "hangs on no mount",
                     Severity.STOP,
-                    "Drive unit and battery boxes hang on mounts that are judged.",
+                    "Drive unit, battery boxes and what they hold hang on mounts that are judged.",
                     "Name the position under 'carries' of its mounts in driving.json.",
                     JointsNamed::unmounted),
             new FitStatements(

@@ -194,12 +194,13 @@ final class JointsNamed {
                 : facts.joint().equals(joint);
     }
 
-    /** Of a family that judges mounts at all; where it has none, the trade says that nothing was judged. */
+    /** Drive units, boxes and what lies in them, of a family that judges mounts at all; where it has none, the trade says that nothing was judged. */
     static List<FitFinding.Possible> unmounted(KitView kit) {
         JointsNamed named = new JointsNamed(kit);
         Driving driving = kit.family().driving();
         List<Mounting.Mount> mounts = driving.mounting().mounts();
-        Stream<PositionName> boxes = kit.family().fits().boxes().stream().map(Fits.Box::position);
+        Stream<PositionName> boxes =
+                kit.family().fits().boxes().stream().flatMap(box -> Stream.of(box.position(), box.holds()));
         List<FitFinding.Possible> all = new ArrayList<>();
         Stream.concat(named.driveUnits(driving), boxes)
                 .distinct()

@@ -117,6 +117,10 @@ public final class ChargingCalculation {
 
     private List<Finding> missing() {
         List<Finding> missing = new ArrayList<>(fitted.missing());
+        electrics.leads().stream()
+                .filter(lead -> bill.quantities().containsKey(lead.part()))
+                .flatMap(lead -> LeadWires.judge(lead, choices.facts(Role.INLET), choices.facts(Role.CHARGER)).stream())
+                .forEach(missing::add);
         if (electrics.buses() == null) {
             missing.add(Finding.of(ChargingFinding.BUSES_NOT_GIVEN, "buses"));
         }

@@ -12,6 +12,7 @@ import boltlore.catalogue.OptionValue;
 import boltlore.catalogue.Outlet;
 import boltlore.catalogue.Pack;
 import boltlore.catalogue.PrechargeResistor;
+import boltlore.catalogue.PublicLead;
 import boltlore.catalogue.Role;
 import boltlore.findings.Finding;
 import boltlore.logic.All;
@@ -60,6 +61,7 @@ final class ChargingCases {
         }
         electrics.inlets().forEach(this::shared);
         electrics.resistors().forEach(this::resistor);
+        electrics.leads().forEach(this::lead);
         onceEach();
         cases.addAll(new BranchCases(kit).all());
         return List.copyOf(cases);
@@ -147,6 +149,16 @@ final class ChargingCases {
                 All.of(kit.kit().unfolded(resistor.when()), Any.but(kit.parts().present(resistor.part()))),
                 Finding.of(
                         ChargingFinding.PART_NOT_IN_KIT, "Precharge", "about", "Precharge", "part", resistor.part()));
+    }
+
+    private void lead(PublicLead lead) {
+        for (Chosen inlet : values(kit, Role.INLET)) {
+            for (Chosen charger : values(kit, Role.CHARGER)) {
+                LeadWires.judge(lead, inlet.facts(), charger.facts())
+                        .ifPresent(found ->
+                                add(All.of(kit.parts().present(lead.part()), inlet.when(), charger.when()), found));
+            }
+        }
     }
 
     private void onceEach() {

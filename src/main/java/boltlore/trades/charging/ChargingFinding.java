@@ -33,6 +33,8 @@ public enum ChargingFinding implements Kind {
     CABLE_NOT_AT_POSITION(STOP),
     PART_NOT_IN_KIT(STOP),
     SHARED_PINS(STOP),
+    /** {lead}: its plug codes {code} A, inlet and charger draw {flows} A of that, and its wires bear {wires} A. */
+    LEAD_ABOVE_ITS_WIRES(STOP),
     PROTECTED_WITHOUT_FUSE(CHECK),
     BRANCH_NOT_JUDGED(CHECK),
     LOAD_NOT_DERIVED(CHECK),

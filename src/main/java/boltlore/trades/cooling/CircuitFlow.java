@@ -14,9 +14,8 @@ import java.util.stream.Stream;
  * A circuit in work: the pump's curve against what the circuit takes, and the heat that the flow carries.
  *
  * @param hoses those that the kit has
- * @param heatWatts to be carried off
  */
-record CircuitFlow(CoolantCircuit circuit, Coolant coolant, List<LaidHose> hoses, double heatWatts) {
+record CircuitFlow(CoolantCircuit circuit, Coolant coolant, List<LaidHose> hoses, Heat heat) {
 
     private static final int HALVINGS = 60;
     private static final double LITRES_IN_M3 = 1000;
@@ -105,12 +104,15 @@ record CircuitFlow(CoolantCircuit circuit, Coolant coolant, List<LaidHose> hoses
     double rise(double litresPerMin) {
         double kgPerSecond =
                 litresPerMin / SECONDS / LITRES_IN_M3 * coolant.densityKgM3().doubleValue();
-        return heatWatts / (kgPerSecond * coolant.specificHeat().doubleValue());
+        return heat.watts() / (kgPerSecond * coolant.specificHeat().doubleValue());
     }
 
-    /** Where it enters the radiator, and so where it leaves what is cooled: air and heat over the radiator's W/K, in °C. */
+    /**
+     * Where it enters the radiator, and so where it leaves what is cooled: air and heat over the radiator's W/K, as far as
+     * that is reached, in °C.
+     */
     double hottest() {
         return circuit.airC().doubleValue()
-                + heatWatts / circuit.radiatorWattsPerKelvin().doubleValue();
+                + heat.effective() / circuit.radiatorWattsPerKelvin().doubleValue();
     }
 }

@@ -11,6 +11,12 @@ public enum CoolingFinding implements Kind {
     /** The pump lifts less than the circuit takes at the least flow: {circuit}, {what}, {least}, {flow}, {takes}, {lifts}. */
     COOLANT_FLOW_LOW(STOP),
 
+    /** {circuit} flows through {part} at {position}, whose pressure drop is not counted. */
+    HOSE_NOT_COUNTED(CHECK),
+
+    /** {circuit}: nobody says which flow anything in it needs. */
+    LEAST_FLOW_NOT_GIVEN(CHECK),
+
     /** The circuit is reckoned with {bore} mm at {position}, where {part} has ports of {ports} mm. */
     HOSE_BORE_DIFFERS(CHECK),
 
@@ -37,6 +43,15 @@ public enum CoolingFinding implements Kind {
 
     /** {circuit}: nobody says what it holds or which coolant fills it. */
     COOLANT_AMOUNT_NOT_JUDGED(Severity.NOTE),
+
+    /** {circuit}: {heat} W stand in the data, and nothing says what makes them. */
+    HEAT_NOT_DERIVED(CHECK),
+
+    /**
+     * {circuit}: {amps} A for {minutes} min, charging (way 0) or driving (1), make {heat} W in the {milliohm} mΩ of the battery:
+     * {hottest}, {most}, {air}.
+     */
+    BATTERY_TOO_HOT(CHECK),
 
     /** {circuit}, {hottest}, {most}, {air}, {heat}. */
     COOLANT_TOO_HOT(CHECK);

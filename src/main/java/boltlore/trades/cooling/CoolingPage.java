@@ -1,6 +1,7 @@
 package boltlore.trades.cooling;
 
 import boltlore.findings.Findings;
+import boltlore.measure.Digits;
 import boltlore.report.CautionNotes;
 import boltlore.report.FindingsTable;
 import boltlore.report.Page;
@@ -14,6 +15,7 @@ import boltlore.trades.cooling.CircuitFlow.Least;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.Optional;
 
 /** The pages: each circuit's flow and temperature; then its pressure drop, part by part. */
 final class CoolingPage {
@@ -31,9 +33,24 @@ final class CoolingPage {
         PageBuilder page = Page.named("Cooling").footer(footer);
         page.title("Cooling").add(KitReport.head(kit, "cooling-head"));
         page.heading("Flow and temperature").add(circuits(circuits)).note(FORMULAS);
+        circuits.forEach(flow -> battery(flow).ifPresent(page::note));
         FindingsTable.add(page, kit.answered(findings), "en");
         CautionNotes.always(page, "cooling", kit.workshop(), "en");
         return page.signatures("Checked by");
+    }
+
+    /** How its heat comes about, where the battery makes it. */
+    private static Optional<String> battery(CircuitFlow flow) {
+        return Optional.ofNullable(flow.heat().pack())
+                .map(pack -> flow.circuit().says() + ": " + (pack.charging() ? "charged with " : "driven with ")
+                        + Digits.upTo(number(pack.amps()), 0) + " A of direct current for "
+                        + Digits.upTo(number(pack.minutes()), 0) + " min, until it is "
+                        + (pack.charging() ? "full" : "empty") + ". Heat = current² × "
+                        + Digits.upTo(number(pack.milliohm()), 1)
+                        + " mΩ of the battery. Meanwhile its modules take up heat, so that "
+                        + Digits.upTo(number(flow.heat().share() * 100), 0)
+                        + " % of the warming are reached: 1 − exp(−W/K × time / (mass × specific heat)), from the air's"
+                        + " temperature on. A battery that is warm already, or an old one, gets hotter.");
     }
 
     /** A page of its own, so that its headings, repeated where it is long, stand above nothing else. */
@@ -60,7 +77,7 @@ final class CoolingPage {
                         1,
                         flow -> flow.thirstiest().map(Least::litresPerMin).orElse(null))
                 .decimal("pressure", "Pump pressure", "kPa", 1, flow -> number(flow.pumpKpa(flow.litresPerMin())))
-                .decimal("heat", "Heat", "W", 0, flow -> number(flow.heatWatts()))
+                .decimal("heat", "Heat", "W", 0, flow -> number(flow.heat().watts()))
                 .decimal("rise", "Rise", "K", 1, flow -> number(flow.rise(flow.litresPerMin())))
                 .decimal("air", "Air", "°C", 0, flow -> flow.circuit().airC())
                 .decimal("hottest", "Hottest", "°C", 1, flow -> number(flow.hottest()))

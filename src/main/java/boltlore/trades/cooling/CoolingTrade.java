@@ -23,6 +23,7 @@ import boltlore.trades.cooling.CircuitFlow.LaidHose;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -57,7 +58,8 @@ public final class CoolingTrade extends Trade {
         circuits.stream().flatMap(flow -> Filled.findings(flow, kit)).forEach(found::add);
         circuits.stream()
                 .map(CircuitFlow::circuit)
-                .flatMap(circuit -> Bores.findings(circuit, kit.bill().items()).stream())
+                .flatMap(circuit -> Stream.concat(
+                        Bores.findings(circuit, kit.bill().items()).stream(), Bores.leftOut(circuit, kit).stream()))
                 .forEach(found::add);
         Findings findings = new Findings(found);
         return circuits.isEmpty()
@@ -76,7 +78,7 @@ public final class CoolingTrade extends Trade {
         }
         List<CircuitFlow> circuits = new ArrayList<>();
         for (CoolantCircuit circuit : held) {
-            Optional<Double> heat = heatWatts(circuit, kit);
+            Optional<Heat> heat = heat(circuit, kit);
             Optional<Coolant> coolant = cooling.coolants().stream()
                     .filter(each -> each.name().equals(circuit.coolant()))
                     .findFirst();
@@ -96,14 +98,21 @@ public final class CoolingTrade extends Trade {
         return Finding.of(KitFinding.NOT_JUDGED, "cooling", "trade", "Cooling", "file", file);
     }
 
-    /** What stands in the data, or else what motor and inverter lose at their greatest power for hours. */
-    private static Optional<Double> heatWatts(CoolantCircuit circuit, KitInWork kit) {
-        return circuit.heatWatts() != null
-                ? Optional.of(circuit.heatWatts().doubleValue())
-                : kit.family().driving().driveUnits().stream()
-                        .filter(each -> kit.bill().quantities().containsKey(each.part()))
-                        .findFirst()
-                        .map(CoolingTrade::lossWatts);
+    /** The one that warms the coolant most: what stands in the data, and what the battery's current makes. */
+    private static Optional<Heat> heat(CoolantCircuit circuit, KitInWork kit) {
+        Stream<Double> lasting = circuit.heatWatts() != null
+                ? Stream.of(circuit.heatWatts().doubleValue())
+                : circuit.moduleSpecificHeat() == null ? driveUnit(kit) : Stream.empty();
+        return Stream.concat(lasting.map(Heat::lasting), Heat.ofPack(circuit, kit))
+                .max(Comparator.comparingDouble(Heat::effective));
+    }
+
+    /** What motor and inverter lose at their greatest power for hours. */
+    private static Stream<Double> driveUnit(KitInWork kit) {
+        return kit.family().driving().driveUnits().stream()
+                .filter(each -> kit.bill().quantities().containsKey(each.part()))
+                .limit(1)
+                .map(CoolingTrade::lossWatts);
     }
 
     /** Greatest torque × speed, times 1/η − 1. */
@@ -127,7 +136,7 @@ public final class CoolingTrade extends Trade {
     }
 
     /** Of a cut hose its own length, of one by the metre as much as the kit has; clips have none. */
-    private static Optional<BigDecimal> lengthMm(Item item) {
+    static Optional<BigDecimal> lengthMm(Item item) {
         Part part = item.part();
         if (part.lengthMm() != null) {
             return Optional.of(BigDecimal.valueOf(part.lengthMm()).multiply(item.quantity()));
@@ -136,10 +145,31 @@ public final class CoolingTrade extends Trade {
     }
 
     static Stream<Finding> judge(CircuitFlow flow) {
-        return Stream.concat(least(flow).stream(), warm(flow).stream());
+        return Stream.of(least(flow), warm(flow), declared(flow)).flatMap(Optional::stream);
+    }
+
+    /** A figure that follows from nothing hides what really flows. */
+    private static Optional<Finding> declared(CircuitFlow flow) {
+        CoolantCircuit circuit = flow.circuit();
+        return circuit.heatWatts() == null || circuit.moduleSpecificHeat() != null
+                ? Optional.empty()
+                : Optional.of(Finding.of(
+                        CoolingFinding.HEAT_NOT_DERIVED,
+                        circuit.name(),
+                        "circuit",
+                        circuit.says(),
+                        "heat",
+                        circuit.heatWatts()));
     }
 
     private static Optional<Finding> least(CircuitFlow flow) {
+        if (flow.thirstiest().isEmpty()) {
+            return Optional.of(Finding.of(
+                    CoolingFinding.LEAST_FLOW_NOT_GIVEN,
+                    flow.circuit().name(),
+                    "circuit",
+                    flow.circuit().says()));
+        }
         double litres = flow.litresPerMin();
         return flow.thirstiest()
                 .filter(least -> litres < least.litresPerMin().doubleValue())
@@ -162,21 +192,41 @@ public final class CoolingTrade extends Trade {
 
     private static Optional<Finding> warm(CircuitFlow flow) {
         double hottest = flow.hottest();
-        return hottest <= flow.circuit().mostC().doubleValue()
-                ? Optional.empty()
-                : Optional.of(Finding.of(
-                        CoolingFinding.COOLANT_TOO_HOT,
-                        flow.circuit().name(),
-                        "circuit",
-                        flow.circuit().says(),
-                        "hottest",
-                        rounded(hottest, RoundingMode.CEILING),
-                        "most",
-                        flow.circuit().mostC(),
-                        "air",
-                        flow.circuit().airC(),
-                        "heat",
-                        BigDecimal.valueOf(flow.heatWatts()).setScale(0, RoundingMode.HALF_UP)));
+        return hottest <= flow.circuit().mostC().doubleValue() ? Optional.empty() : Optional.of(tooHot(flow, hottest));
+    }
+
+    private static Finding tooHot(CircuitFlow flow, double hottest) {
+        Heat.OfPack pack = flow.heat().pack();
+        List<Object> data = new ArrayList<>(List.of(
+                "circuit",
+                flow.circuit().says(),
+                "hottest",
+                rounded(hottest, RoundingMode.CEILING),
+                "most",
+                flow.circuit().mostC(),
+                "air",
+                flow.circuit().airC(),
+                "heat",
+                whole(flow.heat().watts())));
+        if (pack != null) {
+            data.addAll(List.of(
+                    "way",
+                    pack.charging() ? 0 : 1,
+                    "amps",
+                    whole(pack.amps()),
+                    "milliohm",
+                    whole(pack.milliohm()),
+                    "minutes",
+                    whole(pack.minutes())));
+        }
+        return Finding.of(
+                pack == null ? CoolingFinding.COOLANT_TOO_HOT : CoolingFinding.BATTERY_TOO_HOT,
+                flow.circuit().name(),
+                data.toArray());
+    }
+
+    private static BigDecimal whole(double number) {
+        return BigDecimal.valueOf(number).setScale(0, RoundingMode.HALF_UP);
     }
 
     private static BigDecimal rounded(double number, RoundingMode towards) {

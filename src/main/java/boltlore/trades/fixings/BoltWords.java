@@ -58,7 +58,7 @@ record BoltWords(Phrases phrases, String language) {
     /** Rounds, order, thread lock and whether it is signed for; empty where there is nothing to say. */
     String how(BoltedJoint joint) {
         return Stream.of(
-                        joint.stages().map(this::stages).orElse(""),
+                        joint.stages().map(stages -> stages(joint, stages)).orElse(""),
                         secured(joint),
                         joint.safety() ? phrases.say("toSign") : "")
                 .filter(says -> !says.isEmpty())
@@ -105,11 +105,13 @@ record BoltWords(Phrases phrases, String language) {
                 .collect(Collectors.joining());
     }
 
-    private String stages(JointFacts.Stages stages) {
+    /** A round that leaves out what a self-locking nut takes ends below the torque of the thread. */
+    private String stages(BoltedJoint joint, JointFacts.Stages stages) {
         String torques = stages.torquesNm().stream().map(this::newtonMetres).collect(Collectors.joining(", "));
         String sequence = stages.sequence().stream().map(String::valueOf).collect(Collectors.joining("-"));
         String order = stages.order() == null ? sequence : stages.order().in(language);
         return phrases.say("inStages", torques + angles(stages))
+                + (joint.prevailingNm() == null ? "" : phrases.say("eachWithRunning"))
                 + (order.isEmpty() ? "" : phrases.say("next") + phrases.say("inOrder", order));
     }
 }

@@ -75,6 +75,11 @@ final class FitterCards {
         this.held = new HeldParts(kit, phrases);
     }
 
+    /** Whether anything is fitted: a kit that lacks everything has no card. */
+    static boolean any(KitInWork kit) {
+        return !kit.bill().items().isEmpty();
+    }
+
     Report report() {
         ReportBuilder report = Report.named(FILE, phrases.say("title"))
                 .about(phrases.say("order") + " " + kit.order().name())

@@ -57,7 +57,7 @@ public final class FixingsTrade extends Trade {
         KitFixings fixings = FixingsMaker.make(kit);
         Sheet sheet = Sheet.of(() -> report(fixings, kit));
         Sheet forFitter = new Sheet(TradeResult.FOR_CUSTOMERS, () -> new FitterCards(kit).report(), List::of);
-        List<Sheet> sheets = cards ? List.of(sheet, forFitter) : List.of(sheet);
+        List<Sheet> sheets = cards && FitterCards.any(kit) ? List.of(sheet, forFitter) : List.of(sheet);
         return new TradeResult(kit.order().name(), fixings.findings(), sheets);
     }
 

@@ -96,7 +96,7 @@ final class JointsPage {
         return fixings.joints().stream().anyMatch(joint -> joint.stages().isPresent());
     }
 
-    /** '20 Nm, 40 Nm, then 90°; order 1-3-2-4'. */
+    /** '20 Nm, 40 Nm, then 90°; order 1-3-2-4'; what a self-locking nut takes comes on top in each round. */
     private static @Nullable String stages(BoltedJoint joint) {
         JointFacts.Stages stages = joint.stages().orElse(null);
         if (stages == null) {
@@ -110,7 +110,8 @@ final class JointsPage {
                 .collect(Collectors.joining());
         String sequence = stages.sequence().stream().map(String::valueOf).collect(Collectors.joining("-"));
         String order = stages.order() == null ? sequence : stages.order().english();
-        return torques + angles + (order.isEmpty() ? "" : "; order: " + order);
+        String running = joint.prevailingNm() == null ? "" : ", in each with what the nut takes on top";
+        return torques + angles + running + (order.isEmpty() ? "" : "; order: " + order);
     }
 
     static PageBuilder compose(KitFixings fixings, KitInWork kit, String footer) {

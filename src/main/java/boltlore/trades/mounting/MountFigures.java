@@ -16,6 +16,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -39,9 +40,12 @@ final class MountFigures {
     static final BigDecimal USUAL_ACROSS = BigDecimal.valueOf(8);
 
     /** Rounding of a stress area in a table. */
-    private static final double TOLERANCE = 0.02;
+    static final double TOLERANCE = 0.02;
 
     private static final double NEWTON_IN_KN = 1000;
+
+    /** So many bolts alike that a kit has at a mount. */
+    record Brought(Fixing fixing, BigDecimal quantity) {}
 
     private MountFigures() {}
 
@@ -52,7 +56,10 @@ final class MountFigures {
             return found;
         }
         shares(mounts).forEach(found::add);
-        mounts.forEach(mount -> bolts(mount, joints).ifPresent(found::add));
+        mounts.stream()
+                .filter(mount -> mount.bolts() != null)
+                .flatMap(mount -> bolts(mount, at(declared(mount), joints)).stream())
+                .forEach(found::add);
         shock(shocks, Shock::ahead, USUAL_AHEAD, 0).ifPresent(found::add);
         shock(shocks, Shock::across, USUAL_ACROSS, 1).ifPresent(found::add);
         return found;
@@ -89,22 +96,27 @@ final class MountFigures {
                 MOST_SHARES);
     }
 
+    /** Of a mount that is bolted. */
+    static Bolts declared(Mount mount) {
+        return Objects.requireNonNull(mount.bolts(), "the mount is bolted");
+    }
+
+    private static List<Brought> at(Bolts declared, List<BoltedJoint> joints) {
+        return joints.stream()
+                .filter(joint -> declared.at().contains(joint.position().name()))
+                .map(joint -> new Brought(joint.fixing(), joint.quantity()))
+                .toList();
+    }
+
     /** What the positions that the mount names bring into the kit, against what it is judged with. */
-    private static Optional<Finding> bolts(Mount mount, List<BoltedJoint> joints) {
-        Bolts declared = mount.bolts();
-        if (declared == null) {
-            return Optional.empty();
-        }
+    static Optional<Finding> bolts(Mount mount, List<Brought> there) {
+        Bolts declared = declared(mount);
         if (declared.at().isEmpty()) {
             return Optional.of(Finding.of(MountingFinding.MOUNT_BOLTS_NOT_NAMED, mount.name(), "mount", mount.says()));
         }
-        List<BoltedJoint> there = joints.stream()
-                .filter(joint -> declared.at().contains(joint.position().name()))
-                .toList();
         double bears = there.stream().mapToDouble(MountFigures::bears).sum() / mount.alike();
         double judged = MountLoad.bears(declared);
-        BigDecimal count = there.stream().map(BoltedJoint::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
-        boolean alike = count.compareTo(BigDecimal.valueOf((long) declared.count() * mount.alike())) == 0
+        boolean alike = count(there).compareTo(BigDecimal.valueOf((long) declared.count() * mount.alike())) == 0
                 && bears <= judged * (1 + TOLERANCE);
         if (alike && bears >= judged * (1 - TOLERANCE)) {
             return Optional.empty();
@@ -115,15 +127,19 @@ final class MountFigures {
         return Optional.of(differ(kind, mount, declared, there, bears));
     }
 
+    private static BigDecimal count(List<Brought> there) {
+        return there.stream().map(Brought::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
     private static Finding differ(
-            MountingFinding kind, Mount mount, Bolts declared, List<BoltedJoint> there, double bears) {
+            MountingFinding kind, Mount mount, Bolts declared, List<Brought> there, double bears) {
         return Finding.of(
                 kind,
                 mount.name(),
                 "mount",
                 mount.says(),
                 "count",
-                there.stream().map(BoltedJoint::quantity).reduce(BigDecimal.ZERO, BigDecimal::add),
+                count(there),
                 "bolts",
                 there.stream().map(MountFigures::named).distinct().collect(Collectors.joining(", ")),
                 "bears",
@@ -138,22 +154,22 @@ final class MountFigures {
                 declared.ultimateMpa());
     }
 
-    private static String named(BoltedJoint joint) {
-        Fixing bolt = joint.fixing();
+    private static String named(Brought some) {
+        Fixing bolt = some.fixing();
         return bolt.thread() + (bolt.propertyClass() == null ? "" : " " + bolt.propertyClass());
     }
 
     /** A bolt of a thread or class that nobody knows bears nothing. */
-    private static double bears(BoltedJoint joint) {
-        return ScrewThread.of(joint.fixing().thread())
-                .flatMap(thread -> PropertyClass.of(joint.fixing().propertyClass())
+    static double bears(Brought some) {
+        return ScrewThread.of(some.fixing().thread())
+                .flatMap(thread -> PropertyClass.of(some.fixing().propertyClass())
                         .map(known -> MountLoad.bears(new Bolts(
                                         List.of(),
                                         1,
                                         thread.stressAreaMm2(),
                                         BigDecimal.valueOf(known.strength(thread.diameterMm())
                                                 .tensile())))
-                                * joint.quantity().doubleValue()))
+                                * some.quantity().doubleValue()))
                 .orElse(0.0);
     }
 

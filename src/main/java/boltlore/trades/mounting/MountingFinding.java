@@ -27,6 +27,10 @@ public enum MountingFinding implements Kind {
     MOUNT_BOLTS_NOT_NAMED(CHECK),
     /** No shock has {least} times the weight {direction}: 0 ahead, 1 across; the most is {most}. */
     SHOCK_BELOW_USUAL(CHECK),
+    /** {mount} is judged with {mpa} MPa and a factor of {factor}, and a part of it is {steel}: {most} MPa, {least}. */
+    MOUNT_WELD_OF_OTHER_STEEL(CHECK),
+    /** {mount}: a throat of {throat} mm on a sheet of {sheet} mm, which takes {most} mm. */
+    MOUNT_WELD_ABOVE_SHEET(CHECK),
     /** {mount}, {has}, {least}. */
     MOUNT_WELD_THIN(CHECK);
 

@@ -61,6 +61,7 @@ public final class MountingTrade extends Trade {
         worst(loads).stream().flatMap(MountingTrade::judge).forEach(found::add);
         List<Mount> mounts = loads.stream().map(MountLoad::mount).distinct().toList();
         mounts.stream().flatMap(MountingTrade::thin).forEach(found::add);
+        mounts.stream().flatMap(mount -> MountWelds.findings(mount, kit)).forEach(found::add);
         found.addAll(MountFigures.findings(
                 mounts, loads.stream().map(MountLoad::shock).distinct().toList(), FixingsTrade.joints(kit)));
         Findings findings = new Findings(found);

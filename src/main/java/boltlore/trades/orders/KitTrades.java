@@ -1,7 +1,6 @@
 package boltlore.trades.orders;
 
 import boltlore.explanation.FindingWords;
-import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
 import boltlore.findings.Findings;
@@ -23,7 +22,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -47,8 +45,7 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
         List<FoundBy> found = new ArrayList<>();
         Map<String, List<TradeResult>> made = new LinkedHashMap<>();
         for (Trade trade : Trades.ALL) {
-            Outcome<List<TradeResult>> worked =
-                    work(trade, kit, byRules.findings().stops());
+            Outcome<List<TradeResult>> worked = trade.work(List.of(kit), trade.forKit());
             Findings findings = findings(worked);
             byTrades = byTrades.and(findings);
             found.add(FoundBy.of(trade.name(), findings, kit.order()));
@@ -63,25 +60,6 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
                 .map(result -> result.each(report -> all.headed(trade, report), all::headedForCustomers))
                 .toList());
         return all;
-    }
-
-    /**
-     * A kit that the rules stop may lack what a trade takes for granted, and then that trade alone is left out; any other
-     * mistake of a trade is one of the program, and told as such.
-     */
-    private static Outcome<List<TradeResult>> work(Trade trade, KitInWork kit, boolean stopped) {
-        try {
-            return trade.work(List.of(kit), trade.forKit());
-        } catch (NoSuchElementException | IllegalStateException lacking) {
-            if (!stopped) {
-                throw lacking;
-            }
-            return Outcome.faulty(Fault.of(
-                    trade.name(),
-                    "a kit that something stops, of which " + trade.name() + " can make nothing",
-                    "a kit that no rule stops",
-                    "Mend that first; this trade has judged nothing yet."));
-        }
     }
 
     /** The report with what stops this order at its head, what its own trade found first. */

@@ -103,7 +103,10 @@ class BranchPathsTest {
         @CsvSource({"9000, true", "85500, true", "85700, false", "90000, false"})
         void the_power_of_a_drive_unit_is_that_of_its_torque(String watts, boolean found) {
             String hours = Integer.parseInt(watts) < 55_000 ? "" : ", \"continuousWatts\": \"55300\"";
-            assertThat(van("\"driveUnit\": \"DU-90\"", "\"watts\": \"" + watts + "\"" + hours).stream()
+            assertThat(van(
+                                    "\"driveUnit\": \"DU-90\"",
+                                    "\"watts\": \"" + watts + "\"" + hours + ", \"efficiencyPercent\": \"91\"")
+                            .stream()
                             .filter(title -> !title.endsWith("for hours)"))
                             .toList())
                     .isEqualTo(found ? List.of("branch against its path: drive-90-kw (DU-90)") : List.of());

@@ -168,12 +168,13 @@ class ElectricsJudgedTest {
     @Nested
     class Power {
 
-        private static final String DRIVE = "{\"driveUnit\": \"DU-60\", ";
+        private static final String DRIVE = "{\"driveUnit\": \"DU-60\"}";
 
         @ParameterizedTest
         @CsvSource({"35000, true", "40000, false", "38500, false", "60000, true"})
         void for_hours_is_that_of_the_torque(String hours, boolean found) {
-            String said = "{\"watts\": \"60000\", \"continuousWatts\": \"" + hours + "\", ";
+            String said =
+                    "{\"watts\": \"60000\", \"continuousWatts\": \"" + hours + "\", \"efficiencyPercent\": \"90\"}";
             assertThat(electrics(VAN, DRIVE, said).found(VAN).stream()
                             .anyMatch("branch against its path: drive-60-kw (DU-60, for hours)"::equals))
                     .isEqualTo(found);

@@ -58,6 +58,19 @@ class NamedAndTurnedRightTest {
                 .containsExactly("hangs on no mount: rear-box");
     }
 
+    /** What lies in a box hangs where the box does as long as it is fastened there, or the mount names it itself. */
+    @Test
+    void what_a_box_holds_hangs_on_a_mount_with_it() {
+        Planted unnamed = demo().in("families/pannier-van/driving.json", "\"rear-modules\", ", "");
+        assertThat(unnamed.found(VAN)).isEmpty();
+        assertThat(unnamed.in(
+                                "families/pannier-van/kit/battery.json",
+                                "\"crate\": \"crate-modules\", \"under\": \"rear-box\"",
+                                "\"crate\": \"crate-modules\"")
+                        .found(VAN))
+                .containsExactly("hangs on no mount: rear-modules");
+    }
+
     @Nested
     class An_earth_strap {
 

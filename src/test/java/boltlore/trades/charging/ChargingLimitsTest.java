@@ -10,6 +10,7 @@ import boltlore.catalogue.InletWiring;
 import boltlore.catalogue.PrechargeResistor;
 import boltlore.catalogue.PublicLead;
 import boltlore.demo.Demo;
+import boltlore.findings.Finding;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
 import java.math.BigDecimal;
@@ -66,6 +67,29 @@ class ChargingLimitsTest {
         assertThat(charging(order).fitted().lead())
                 .isNotNull()
                 .satisfies(lead -> assertThat(lead.part()).isEqualTo(new PartNumber(part)));
+    }
+
+    /** What flows is the least of the plug's code, inlet and charger, 16 A of bl-1014's charger in each phase. */
+    @ParameterizedTest
+    @DisplayName("wires of a lead bear the current that flows, or it stops the order; a slow lead does not")
+    @CsvSource({"3, 16, 16, false", "1, 16, 16, false", "3, 32, 20, false", "3, 32, 15.9, true", "3, 13, 13, false"})
+    void wires(int phases, String amps, String wireAmps, boolean stops) {
+        Bill bill = Demo.bill("bl-1014");
+        PublicLead lead =
+                new PublicLead(new PartNumber("CC-23"), phases, new BigDecimal(amps), new BigDecimal(wireAmps));
+
+        Charging charging = with(bill, new ChangedElectrics(electrics(bill)).leads(List.of(lead)));
+
+        assertThat(charging.findings().all())
+                .filteredOn(found -> found.kind() == ChargingFinding.LEAD_ABOVE_ITS_WIRES)
+                .extracting(Finding::says)
+                .isEqualTo(
+                        stops
+                                ? List.of(
+                                        "Public lead CC-23: its plug tells a charging point 32 A, so that 16 A flow, and its"
+                                                + " wires bear 15.9 A: it overheats. Take a lead that is coded for what its"
+                                                + " wires bear.")
+                                : List.of());
     }
 
     private static Charging with(Bill bill, Electrics electrics) {

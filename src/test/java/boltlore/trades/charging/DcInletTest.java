@@ -154,6 +154,25 @@ class DcInletTest {
         assertThat(unfit()).contains("port leads nowhere: dc-inlet (dc)");
     }
 
+    /** All of the kit is there, or none: what charging promises of a chosen inlet flows along a path. */
+    @Test
+    void that_can_be_chosen_without_anything_in_the_kit_stops_these_orders() throws IOException {
+        change(
+                FAMILY,
+                "{\"volts\": 500, \"amps\": 125}}]},",
+                "{\"volts\": 500, \"amps\": 125}},"
+                        + " {\"value\": \"direct-3\", \"says\": \"DC inlet, 200 A\", \"facts\": {\"volts\": 500, \"amps\": 200}}]},");
+
+        assertThat(unfit()).contains("device without its path: direct (direct-3)");
+    }
+
+    @Test
+    void whose_port_is_rated_for_another_current_is_no_path_of_it() throws IOException {
+        change(FAMILY, "{\"volts\": 500, \"amps\": 60}", "{\"volts\": 500, \"amps\": 61}");
+
+        assertThat(unfit()).contains("device without its path: direct (direct-1)");
+    }
+
     @Test
     void whose_cable_bears_less_than_a_post_gives_is_found() throws IOException {
         change(PARTS, port("a", "female", 125, ""), port("a", "female", 60, ""));

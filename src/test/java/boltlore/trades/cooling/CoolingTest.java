@@ -31,6 +31,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -68,6 +69,7 @@ class CoolingTest {
                         List.of(),
                         List.of(new Passage("the drive unit", point("10", "25"), number(leastFlow), number("1.5"))),
                         null,
+                        null,
                         BigDecimal.valueOf(100),
                         BigDecimal.valueOf(40),
                         number(most),
@@ -80,7 +82,7 @@ class CoolingTest {
                         ""),
                 fluid("1000", "1", "4000"),
                 List.of(),
-                Double.parseDouble(heat));
+                Heat.lasting(Double.parseDouble(heat)));
     }
 
     /** The demo's motor circuit, with hoses and elbows reckoned with those bores. */
@@ -97,6 +99,7 @@ class CoolingTest {
                 List.of(new Fittings("Elbows", number(elbows), BigDecimal.ONE, 3)),
                 plain.passages(),
                 plain.heatWatts(),
+                null,
                 plain.radiatorWattsPerKelvin(),
                 plain.airC(),
                 plain.mostC(),
@@ -190,13 +193,14 @@ class CoolingTest {
                 List.of(new Fittings("Elbows", number("16"), number("0.5"), 3)),
                 plain.circuit().passages(),
                 null,
+                null,
                 BigDecimal.TEN,
                 BigDecimal.TEN,
                 BigDecimal.TEN,
                 Fitted.NONE,
                 "");
         CircuitFlow whole =
-                new CircuitFlow(more, plain.coolant(), List.of(new LaidHose("Hose", 2000, 16)), plain.heatWatts());
+                new CircuitFlow(more, plain.coolant(), List.of(new LaidHose("Hose", 2000, 16)), plain.heat());
         double hose = new PipeFlow(plain.coolant(), 16, 0).hoseKpa(2000, 10);
         assertThat(whole.circuitKpa(10)).isCloseTo(25 + 0.5153 + hose, within(0.0001));
         assertThat(whole.litresPerMin()).isLessThan(10);
@@ -232,6 +236,130 @@ class CoolingTest {
         assertThat(CoolingTrade.judge(flow("5", "2000", "60"))).isEmpty();
     }
 
+    /** The motor circuit, counted with the hoses at those positions. */
+    private static List<String> leftOut(String... positions) {
+        CoolantCircuit plain = flow("5", "1000", "60").circuit();
+        List<Hose> hoses = Stream.of(positions)
+                .map(position -> new Hose(new PositionName(position), number("25")))
+                .toList();
+        CoolantCircuit circuit = new CoolantCircuit(
+                plain.name(),
+                plain.says(),
+                plain.when(),
+                plain.coolant(),
+                plain.pump(),
+                plain.roughnessMm(),
+                hoses,
+                plain.fittings(),
+                plain.passages(),
+                null,
+                null,
+                plain.radiatorWattsPerKelvin(),
+                plain.airC(),
+                plain.mostC(),
+                plain.fitted(),
+                "");
+        return Bores.leftOut(circuit, Demo.kit("bl-1001")).stream()
+                .map(Finding::subject)
+                .toList();
+    }
+
+    @Test
+    void every_hose_that_the_coolant_flows_through_is_counted() {
+        assertThat(leftOut("motor-hose-feed", "motor-hose-return", "motor-bypass"))
+                .isEmpty();
+        assertThat(leftOut("motor-hose-feed", "motor-bypass")).containsExactly("motor-hose-return");
+    }
+
+    @Test
+    void a_circuit_says_which_flow_something_in_it_needs() {
+        CircuitFlow plain = flow("5", "100", "90");
+        CoolantCircuit circuit = battery("1100", "1000", "60");
+        CoolantCircuit open = new CoolantCircuit(
+                circuit.name(),
+                circuit.says(),
+                circuit.when(),
+                circuit.coolant(),
+                circuit.pump(),
+                circuit.roughnessMm(),
+                circuit.hoses(),
+                circuit.fittings(),
+                List.of(new Passage("Cold plates", point("10", "25"), null, null)),
+                circuit.heatWatts(),
+                circuit.moduleSpecificHeat(),
+                circuit.radiatorWattsPerKelvin(),
+                circuit.airC(),
+                circuit.mostC(),
+                circuit.fitted(),
+                "");
+        assertThat(CoolingTrade.judge(new CircuitFlow(open, plain.coolant(), List.of(), Heat.lasting(100))))
+                .extracting(Finding::kind)
+                .containsExactly(CoolingFinding.LEAST_FLOW_NOT_GIVEN);
+        assertThat(CoolingTrade.judge(new CircuitFlow(circuit, plain.coolant(), List.of(), Heat.lasting(100))))
+                .isEmpty();
+    }
+
+    /** A circuit of 170 W/K that cools the battery, with that declared beside it. */
+    private static CoolantCircuit battery(@Nullable String heat, @Nullable String specific, String most) {
+        CoolantCircuit plain = flow("5", "1000", most).circuit();
+        return new CoolantCircuit(
+                "battery",
+                "Battery circuit",
+                plain.when(),
+                plain.coolant(),
+                plain.pump(),
+                plain.roughnessMm(),
+                plain.hoses(),
+                plain.fittings(),
+                plain.passages(),
+                heat == null ? null : number(heat),
+                specific == null ? null : number(specific),
+                number("170"),
+                number("35"),
+                number(most),
+                plain.fitted(),
+                "");
+    }
+
+    private static CircuitFlow battery(Heat heat, String most) {
+        return new CircuitFlow(battery("1100", "1000", most), fluid("1000", "1", "4000"), List.of(), heat);
+    }
+
+    /**
+     * BL-1001 worked by hand: 200 A through 46 mΩ make 200² × 0.046 = 1840 W (Joule) for 50 kWh / (352 V × 200 A) = 2557 s;
+     * 16 modules of 18.6 kg with 1000 J/(kg K) store 297.6 kJ/K, so that 1 − exp(−170 × 2557 / 297600) = 0.768 is reached.
+     */
+    @Test
+    void a_battery_is_warmed_by_its_own_resistance_until_it_is_full() {
+        Heat charged = Heat.ofPack(battery(null, "1000", "60"), Demo.kit("bl-1001"))
+                .filter(heat -> heat.pack() != null && heat.pack().charging())
+                .findFirst()
+                .orElseThrow();
+        assertThat(charged.watts()).isCloseTo(1840, within(0.5));
+        assertThat(charged.share()).isCloseTo(0.768, within(0.001));
+        assertThat(Heat.ofPack(battery(null, null, "60"), Demo.kit("bl-1001"))).isEmpty();
+    }
+
+    /** Worked by hand: 35 + 1840 × 0.768 / 170 = 43.31 °C. */
+    @Test
+    void a_battery_that_gets_too_hot_says_by_which_current_and_how_long() {
+        Heat heat = new Heat(1840, 0.768, new Heat.OfPack(true, 200, 46, 2557));
+        assertThat(CoolingTrade.judge(battery(heat, "43.3")))
+                .extracting(Finding::says)
+                .containsExactly("Battery circuit: 200 A of direct current while charging for 43 min make 1840 W in the"
+                        + " battery's 46 mΩ, and the coolant reaches 43.4 °C at 35 °C outside, more than 43.3 °C: a larger"
+                        + " radiator, a stronger fan or less current.");
+        assertThat(CoolingTrade.judge(battery(heat, "43.4"))).isEmpty();
+    }
+
+    @Test
+    void heat_that_is_only_declared_is_looked_at() {
+        CircuitFlow flow =
+                new CircuitFlow(battery("1100", null, "60"), fluid("1000", "1", "4000"), List.of(), Heat.lasting(1100));
+        assertThat(CoolingTrade.judge(flow)).extracting(Finding::kind).containsExactly(CoolingFinding.HEAT_NOT_DERIVED);
+        assertThat(CoolingTrade.judge(battery(Heat.lasting(1100), "60"))).isEmpty();
+    }
+
     /** Worked by hand: 100 Nm at 3820 rpm are 40.0 kW; at 90 % a ninth of that is lost. */
     @Test
     void the_drive_unit_loses_what_its_efficiency_leaves_at_its_greatest_power() {
@@ -245,8 +373,8 @@ class CoolingTest {
     @Test
     void the_hoses_of_the_kit_itself_are_laid() {
         List<CircuitFlow> left = CoolingTrade.circuits(Demo.kit("bl-1001"), new ArrayList<>());
-        assertThat(left.get(0).hoses()).extracting(LaidHose::lengthMm).containsExactly(2780.0, 2930.0);
-        assertThat(left.get(1).hoses()).hasSize(4);
+        assertThat(left.get(0).hoses()).extracting(LaidHose::lengthMm).containsExactly(2780.0, 2930.0, 400.0);
+        assertThat(left.get(1).hoses()).hasSize(5);
     }
 
     @Test
@@ -272,7 +400,7 @@ class CoolingTest {
     void a_circuit_holds_what_its_hoses_passages_and_tank_hold() {
         CircuitFlow plain = flow("5", "100", "90");
         CircuitFlow hosed = new CircuitFlow(
-                plain.circuit(), plain.coolant(), List.of(new LaidHose("Hose", 1000, 19)), plain.heatWatts());
+                plain.circuit(), plain.coolant(), List.of(new LaidHose("Hose", 1000, 19)), plain.heat());
         assertThat(Filled.holdsLitres(hosed)).isCloseTo(2.3835, within(0.0001));
     }
 
@@ -282,7 +410,7 @@ class CoolingTest {
     void the_kits_coolant_fills_the_circuit_and_not_twice(double hoseMm, @Nullable CoolingFinding kind) {
         CircuitFlow plain = flow("5", "100", "90");
         CircuitFlow hosed = new CircuitFlow(
-                plain.circuit(), plain.coolant(), List.of(new LaidHose("Hose", hoseMm, 19)), plain.heatWatts());
+                plain.circuit(), plain.coolant(), List.of(new LaidHose("Hose", hoseMm, 19)), plain.heat());
         assertThat(Filled.findings(hosed, Demo.kit("bl-1001")))
                 .extracting(Finding::kind)
                 .containsExactlyElementsOf(kind == null ? List.of() : List.of(kind));
@@ -301,6 +429,7 @@ class CoolingTest {
                 List.of(),
                 plain.circuit().passages(),
                 null,
+                null,
                 BigDecimal.TEN,
                 BigDecimal.TEN,
                 BigDecimal.TEN,
@@ -308,7 +437,8 @@ class CoolingTest {
                 "");
         Coolant coolant =
                 new Coolant("fluid", "Fluid", number("1000"), number("1"), number("4000"), number(percent), "");
-        CircuitFlow hosed = new CircuitFlow(circuit, coolant, List.of(new LaidHose("Hose", 10_000, 19)), 100);
+        CircuitFlow hosed =
+                new CircuitFlow(circuit, coolant, List.of(new LaidHose("Hose", 10_000, 19)), Heat.lasting(100));
         return Filled.findings(hosed, Demo.kit("bl-1001"))
                 .map(finding -> finding.kind().code())
                 .toList();

@@ -89,6 +89,25 @@ class FitterCardsTest {
                         .doesNotHaveDuplicates());
     }
 
+    /** The cradle hangs on self-locking nuts; the propshaft is screwed into threads, with a fluid that locks and takes nothing. */
+    @ParameterizedTest
+    @CsvSource({
+        "bl-1001, cradle, ', in each with what the nut takes on top;'",
+        "bl-1011, cradle, ', in jeder dazu, was die Mutter braucht;'",
+        "bl-1012, cradle, ', en ajoutant à chacune ce que prend l''écrou;'"
+    })
+    void rounds_count_what_a_self_locking_nut_takes(String order, String subject, String says) {
+        KitInWork kit = Demo.kit(order);
+        String language = kit.order().language();
+        assertThat(FixingsTrade.joints(kit))
+                .filteredOn(joint -> joint.stages().isPresent())
+                .anySatisfy(joint -> assertThat(joint.subject()).isEqualTo(subject))
+                .allSatisfy(joint -> assertThat(
+                                bolts(language).how(joint).contains(says.substring(0, says.indexOf(';'))))
+                        .as(joint.subject())
+                        .isEqualTo(joint.prevailingNm() != null));
+    }
+
     @Test
     void coolant_is_warned_of_where_it_is_filled_and_nowhere_else() {
         assertThat(stages("bl-1001"))

@@ -237,6 +237,36 @@ class MountingTest {
                 .startsWith("CHECK: drive: nobody says which bolts of the kit hold it.");
     }
 
+    /**
+     * The pick-up's battery brackets are S235 sheet of 6 mm. EN 1993-1-8:2005, table 4.1: 360 MPa and 0.8; a throat of 0.7 × 6 =
+     * 4.2 mm at most (common practice, no source).
+     */
+    @ParameterizedTest(name = "throat {0}, {1} MPa, factor {2}: {3}")
+    @CsvSource({
+        "4.2, 360, 0.8,",
+        "3, 350, 0.9,",
+        "4.3, 360, 0.8, MOUNT_WELD_ABOVE_SHEET",
+        "3, 510, 0.9, MOUNT_WELD_OF_OTHER_STEEL",
+        "3, 360, 0.79, MOUNT_WELD_OF_OTHER_STEEL"
+    })
+    void welds_are_judged_as_those_of_the_parts_that_the_bolts_hold(
+            String throat, String mpa, String factor, @Nullable MountingFinding kind) {
+        Mount mount = new Mount(
+                "brackets",
+                "Brackets",
+                Condition.ALWAYS,
+                List.of(),
+                number("0.5"),
+                1,
+                null,
+                ofKit("battery-brackets-left", 6, "58"),
+                welds(throat, "148", mpa, factor),
+                "");
+        assertThat(MountWelds.findings(mount, Demo.kit("bl-2001")))
+                .extracting(Finding::kind)
+                .containsExactlyElementsOf(kind == null ? List.of() : List.of(kind));
+    }
+
     /** UN Regulation 100, mechanical shock of M1 and N1: peaks of 20 g along and 8 g across at least, from memory. */
     @ParameterizedTest(name = "{0} ahead, {1} across: {2}")
     @CsvSource({"20, 8,", "19.9, 8, ahead", "20, 7.9, across", "28, 15,"})
