@@ -116,6 +116,6 @@ public final class PageBuilder {
     }
 
     public Page build() {
-        return new Page(name, language, print, blocks);
+        return new Page(name, name, language, print, blocks);
     }
 }
