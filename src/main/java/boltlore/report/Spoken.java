@@ -24,7 +24,8 @@ final class Spoken implements Block.Cases<Block> {
         return own ? spoken(page) : new Spoken(Words.of(page.language())).spoken(page);
     }
 
-    private Page spoken(Page page) {
+    /** The page, whatever language it says it is in. */
+    Page spoken(Page page) {
         return new Page(
                 page.name(),
                 say(page.tab()),
@@ -63,8 +64,10 @@ final class Spoken implements Block.Cases<Block> {
 
     @Override
     public Table table(Table table) {
-        if (words.isNone()
-                && table.rows().stream().noneMatch(row -> row.cells().stream().anyMatch(Cell.Said.class::isInstance))) {
+        if (words.language().isEmpty()
+                || words.isNone()
+                        && table.rows().stream()
+                                .noneMatch(row -> row.cells().stream().anyMatch(Cell.Said.class::isInstance))) {
             return table;
         }
         List<Column> columns = table.columns().stream()
@@ -137,7 +140,7 @@ final class Spoken implements Block.Cases<Block> {
 
     /** What machines read stays as it is. */
     private Cell cell(Kind kind, Cell cell) {
-        if (cell instanceof Cell.Said name) {
+        if (cell instanceof Cell.Said name && !words.language().isEmpty()) {
             return Cell.of(name.in(words.language(), say(name.within())));
         }
         return cell instanceof Cell.Words text && kind.form() != Kind.Form.CODE ? Cell.of(say(text.text())) : cell;

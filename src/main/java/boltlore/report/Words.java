@@ -37,6 +37,7 @@ public final class Words {
     private static final Pattern SLOT = Pattern.compile("\\{([0-9])(#?)\\}");
     private static final String NUMBER = "([-−+±]?\\d+(?:[.,]\\d+)*)";
     private static final Pattern HIGH_SIGN = Pattern.compile(" (?=[:;!?%»])|(?<=«) ");
+    private static final Pattern COLON = Pattern.compile("(?<![\u00A0\\s]): ");
     private static final List<Pattern> BETWEEN = List.of(
             Pattern.compile("(?<=[.!?]) (?=\\S)"),
             Pattern.compile("; "),
@@ -172,6 +173,9 @@ public final class Words {
     }
 
     private String byPieces(String english) {
+        if (english.endsWith(".") && english.indexOf(". ") < 0 && english.length() > 1) {
+            return say(english.substring(0, english.length() - 1)) + ".";
+        }
         for (Pattern between : BETWEEN) {
             Matcher gap = between.matcher(english);
             StringBuilder said = new StringBuilder();
@@ -182,13 +186,19 @@ public final class Words {
             }
             if (from > 0) {
                 String all = said.append(say(english.substring(from))).toString();
-                return all.equals(english) ? english : typeset(all.replace(": ", Note.colon(language)), language);
+                return all.equals(english)
+                        ? english
+                        : typeset(COLON.matcher(all).replaceAll(Note.colon(language)), language);
             }
         }
         return english;
     }
 
-    private String number(String english) {
+    /** A number as the language writes it: '1,234.50' becomes '1.234,50'. */
+    public String number(String english) {
+        if (isNone()) {
+            return english;
+        }
         DecimalFormatSymbols signs = DecimalFormatSymbols.getInstance(Locale.forLanguageTag(language));
         return english.replace(',', '\n')
                 .replace('.', signs.getDecimalSeparator())
