@@ -1,5 +1,6 @@
 package boltlore.catalogue;
 
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 
 /**
@@ -15,7 +16,7 @@ import java.math.BigDecimal;
  */
 public record CrateType(
         String name,
-        String says,
+        Wording says,
         EnvelopeMm inside,
         EnvelopeMm outside,
         BigDecimal tareKg,

@@ -13,6 +13,8 @@ import java.util.stream.Stream;
  *
  * @param labourPerHour in its currency
  * @param assemblyDays calendar days from the last part in store to the shipped kit
+ * @param language that its own sheets speak
+ * @param languages in which customers' papers are written
  * @param bags how bags are called, by their code; crates of their own are named in {@link Shipping}
  * @param subSystems in printing order
  * @param aisles in walking order
@@ -23,6 +25,7 @@ public record Workshop(
         Currency currency,
         BigDecimal labourPerHour,
         int assemblyDays,
+        String language,
         List<String> languages,
         List<Stage> stages,
         Map<String, Wording> bags,

@@ -76,6 +76,8 @@ final class Translations {
                                 .map(stage -> new Text("fit stage " + stage.name(), stage.says())),
                         catalogue.workshop().bags().entrySet().stream()
                                 .map(bag -> new Text("bag " + bag.getKey(), bag.getValue())),
+                        catalogue.shipping().crates().stream()
+                                .map(crate -> new Text("crate " + crate.name(), crate.says())),
                         catalogue.shipping().ownCrates().stream()
                                 .map(own -> new Text("crate " + own.bag(), own.says())),
                         ofCapacity(catalogue.capacity()),

@@ -8,6 +8,7 @@ import boltlore.catalogue.Position;
 import boltlore.measure.PositionName;
 import boltlore.measure.Wording;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -16,15 +17,34 @@ import java.util.stream.Stream;
 /** Says a condition of a family in plain words, in one language. */
 public final class ConditionWords {
 
-    private final Family family;
+    private static final Wording EVERY = wording("every kit", "jeder Bausatz", "tout kit");
+    private static final Wording AND = wording(" and ", " und ", " et ");
+    private static final Wording OR = wording(" or ", " oder ", " ou ");
+    private static final Wording NOT = wording("not ", "nicht ", "pas ");
+    private static final Wording FITTED = wording("{0} fitted", "{0} eingebaut", "{0} monté");
+    private static final Wording NONE_FITTED = wording("no {0} fitted", "ohne {0}", "sans {0}");
 
+    private final Family family;
+    private final String language;
+
+    /** In English. */
     public ConditionWords(Family family) {
+        this(family, Wording.ENGLISH);
+    }
+
+    /** @param language of the names and of what joins them */
+    public ConditionWords(Family family, String language) {
         this.family = family;
+        this.language = language;
+    }
+
+    private static Wording wording(String english, String german, String french) {
+        return new Wording(Map.of(Wording.ENGLISH, english, "de", german, "fr", french));
     }
 
     /** 'every kit', 'Left-hand drive and Type 2 with CCS2', 'not (…)', 'Compressor fitted'. */
     public String of(Condition condition) {
-        return condition.isAlways() ? "every kit" : say(condition, false);
+        return condition.isAlways() ? EVERY.in(language) : say(condition, false);
     }
 
     private String say(Condition condition, boolean inner) {
@@ -32,17 +52,17 @@ public final class ConditionWords {
             return values(is);
         }
         if (condition instanceof Condition.Filled filled) {
-            return positionSays(filled.position()) + " fitted";
+            return around(FITTED, filled.position());
         }
         if (condition instanceof Condition.Not not) {
             return not.condition() instanceof Condition.Filled filled
-                    ? "no " + positionSays(filled.position()) + " fitted"
-                    : "not (" + say(not.condition(), false) + ")";
+                    ? around(NONE_FITTED, filled.position())
+                    : NOT.in(language) + "(" + say(not.condition(), false) + ")";
         }
         if (condition instanceof Condition.All all) {
-            return join(all.conditions(), " and ", inner);
+            return join(all.conditions(), AND.in(language), inner);
         }
-        return join(((Condition.AnyOf) condition).conditions(), " or ", inner);
+        return join(((Condition.AnyOf) condition).conditions(), OR.in(language), inner);
     }
 
     private String join(List<Condition> conditions, String word, boolean inner) {
@@ -59,16 +79,17 @@ public final class ConditionWords {
                         known.stream()
                                 .filter(value -> is.values().contains(value.value()))
                                 .map(OptionValue::says)
-                                .map(Wording::english),
+                                .map(name -> name.in(language)),
                         unknown.stream().map(value -> is.option().text() + " " + value))
                 .toList();
-        return says.size() == 1 ? says.get(0) : "(" + String.join(" or ", says) + ")";
+        return says.size() == 1 ? says.get(0) : "(" + String.join(OR.in(language), says) + ")";
     }
 
-    private String positionSays(PositionName position) {
-        return family.position(position)
+    private String around(Wording words, PositionName position) {
+        String says = family.position(position)
                 .map(Position::says)
-                .map(Wording::english)
+                .map(name -> name.in(language))
                 .orElse(position.text());
+        return words.in(language).replace("{0}", says);
     }
 }

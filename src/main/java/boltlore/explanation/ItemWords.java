@@ -16,11 +16,14 @@ public final class ItemWords {
     private final Map<LineName, Condition> whens;
     private final ConditionWords conditions;
     private final Family family;
+    private final String language;
 
-    public ItemWords(Family family) {
+    /** @param language of the names and of what joins them */
+    public ItemWords(Family family, String language) {
         this.whens = family.lines().collect(Collectors.toMap(Line::name, Line::when));
         this.family = family;
-        this.conditions = new ConditionWords(family);
+        this.conditions = new ConditionWords(family, language);
+        this.language = language;
     }
 
     /** 'Left-hand drive'; 'every kit'; 'in BX-1'; 'with Drive unit: …'. */
@@ -44,7 +47,7 @@ public final class ItemWords {
                 ? family.positions().stream()
                         .filter(position -> position.lines().stream()
                                 .anyMatch(line -> line.name().equals(of.line())))
-                        .map(position -> position.says().english())
+                        .map(position -> position.says().in(language))
                         .findFirst()
                         .orElse(asker.name())
                 : asker.name();

@@ -1,5 +1,6 @@
 package boltlore.report;
 
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 
@@ -19,6 +20,24 @@ public sealed interface Cell {
         @Override
         public <R> R as(Cases<R> cases) {
             return cases.words(text);
+        }
+    }
+
+    /**
+     * A name of the catalogue, which a report says in its language when it is built.
+     *
+     * @param within English words around it, in which it stands at {0}
+     */
+    record Said(Wording name, String within) implements Cell {
+
+        /** With the words around it as they are in a language. */
+        String in(String language, String around) {
+            return around.replace("{0}", name.in(language));
+        }
+
+        @Override
+        public <R> R as(Cases<R> cases) {
+            return cases.words(in(Wording.ENGLISH, within));
         }
     }
 
@@ -47,6 +66,20 @@ public sealed interface Cell {
     /** Text; empty text is an empty cell. */
     static Cell of(String text) {
         return text.isEmpty() ? EMPTY : new Words(text);
+    }
+
+    /** A name in the language of the report that it comes to stand on. */
+    static Cell of(Wording name) {
+        return of(name, "{0}");
+    }
+
+    /**
+     * A name among words: '{0}, left'.
+     *
+     * @param within English words in which it stands at {0}
+     */
+    static Cell of(Wording name, String within) {
+        return name.english().isEmpty() ? EMPTY : new Said(name, within);
     }
 
     static Cell of(BigDecimal number) {

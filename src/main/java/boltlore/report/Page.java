@@ -9,10 +9,11 @@ import java.util.stream.Stream;
  * One worksheet, which prints on as many sheets of A4 as it needs.
  *
  * @param name unique in the workbook; a writer shortens or cleans it where its format is narrower
+ * @param tab what people know it by, in its language; its name where nothing else is said
  * @param language of its words and numbers where it is not the report's: a customer's page among the workshop's; else
  *     empty
  */
-public record Page(String name, String language, PrintSetup print, List<Block> blocks) {
+public record Page(String name, String tab, String language, PrintSetup print, List<Block> blocks) {
 
     public Page {
         blocks = List.copyOf(blocks);
@@ -29,6 +30,11 @@ public record Page(String name, String language, PrintSetup print, List<Block> b
 
     public static PageBuilder named(String name) {
         return new PageBuilder(name);
+    }
+
+    /** The same page with other blocks. */
+    public Page of(List<Block> others) {
+        return new Page(name, tab, language, print, others);
     }
 
     /** What its words and numbers are written in. */

@@ -11,6 +11,7 @@ public final class PageBuilder {
     private final List<Block> blocks = new ArrayList<>();
     private PrintSetup print = PrintSetup.PORTRAIT;
     private String language = "";
+    private Words words = Words.of("");
 
     PageBuilder(String name) {
         this.name = name;
@@ -25,6 +26,12 @@ public final class PageBuilder {
     public PageBuilder in(String languageOfWords) {
         language = languageOfWords;
         return this;
+    }
+
+    /** Written in English, and said in the language of these words: a page for others than the report's readers. */
+    public PageBuilder in(Words inWhichItIsSaid) {
+        words = inWhichItIsSaid;
+        return in(words.language());
     }
 
     public PageBuilder landscape() {
@@ -116,6 +123,6 @@ public final class PageBuilder {
     }
 
     public Page build() {
-        return new Page(name, language, print, blocks);
+        return new Spoken(words).spoken(new Page(name, name, language, print, blocks));
     }
 }

@@ -13,7 +13,7 @@ public final class ReportBuilder {
     private final List<Page> pages = new ArrayList<>();
     private final List<Block> glance = new ArrayList<>();
     private final List<Table> data = new ArrayList<>();
-    private String language = "en";
+    private Words words = Words.of("en");
     private Findings findings = Findings.NONE;
     private String subject = "";
     private String author = "";
@@ -40,7 +40,13 @@ public final class ReportBuilder {
     }
 
     public ReportBuilder in(String languageOfWords) {
-        language = languageOfWords;
+        words = Words.of(languageOfWords);
+        return this;
+    }
+
+    /** Written in English, and said in the language of these words when it is built. */
+    public ReportBuilder in(Words inWhichItIsSaid) {
+        words = inWhichItIsSaid;
         return this;
     }
 
@@ -67,16 +73,17 @@ public final class ReportBuilder {
     }
 
     public Report build() {
+        Spoken spoken = new Spoken(words);
         return new Report(
                 file,
-                title,
-                subject,
+                spoken.say(title),
+                spoken.say(subject),
                 author,
                 dated,
-                language,
+                words.language(),
                 findings,
-                glance,
-                RoundedSums.noted(pages, language),
-                data);
+                spoken.blocks(glance),
+                RoundedSums.noted(pages.stream().map(spoken::page).toList(), words.language()),
+                data.stream().map(spoken::table).toList());
     }
 }

@@ -28,7 +28,7 @@ final class RoundedSums {
                     blocks.add(Note.plain("rounded", Sentences.word("rounded", spoken)));
                 }
             }
-            noted.add(new Page(page.name(), page.language(), page.print(), blocks));
+            noted.add(page.of(blocks));
         }
         return noted;
     }

@@ -54,7 +54,7 @@ public final class StopsAtHead {
         }
         Page first = report.pages().get(0);
         String language = report.language();
-        return with(report, lines(stops, "en"), page -> {
+        return with(report, lines(stops, language), page -> {
             boolean isFirst = page.name().equals(first.name());
             List<Stop> here = isFirst ? stops : ofPage(page, stops, orders);
             if (here.isEmpty()) {
@@ -111,6 +111,7 @@ public final class StopsAtHead {
                             ? page
                             : new Page(
                                     page.name(),
+                                    page.tab(),
                                     page.language(),
                                     page.print().withHeader(head.edge()),
                                     under(page.blocks(), head.lines()));
@@ -149,7 +150,7 @@ public final class StopsAtHead {
         List<String> orders = stops.stream().map(Stop::order).distinct().toList();
         boolean several = orders.size() > 1;
         String where = Sentences.word(several ? "stopped.orders" : "stopped.see", language)
-                .replace("{page}", first.name())
+                .replace("{page}", first.tab())
                 .replace("{count}", String.valueOf(orders.size()));
         return Stream.of(titles(stops, language), several ? String.join(", ", orders) : "")
                 .filter(says -> !says.isEmpty() && lead.length() + says.length() <= PrintSetup.LONGEST_LINE)
@@ -160,7 +161,7 @@ public final class StopsAtHead {
 
     private static Block pointer(Page first, List<Stop> stops, String language) {
         String where = Sentences.word("stopped.where", language)
-                .replace("{page}", first.name())
+                .replace("{page}", first.tab())
                 .replace("{count}", String.valueOf(stops.size()));
         return Note.caution(KEY, lead(stops, language), titles(stops, language) + ". " + where);
     }

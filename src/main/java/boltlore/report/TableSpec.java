@@ -1,5 +1,6 @@
 package boltlore.report;
 
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -51,6 +52,15 @@ public final class TableSpec<R> {
      * @param widest characters after which text goes on in the next line
      */
     public TableSpec<R> text(String key, String heading, int widest, Function<R, @Nullable String> value) {
+        return column(Column.text(key, heading).atMost(widest), row -> orEmpty(value.apply(row), Cell::of));
+    }
+
+    /**
+     * A column of names that stand in the catalogue in several languages.
+     *
+     * @param widest characters after which text goes on in the next line
+     */
+    public TableSpec<R> said(String key, String heading, int widest, Function<R, @Nullable Wording> value) {
         return column(Column.text(key, heading).atMost(widest), row -> orEmpty(value.apply(row), Cell::of));
     }
 

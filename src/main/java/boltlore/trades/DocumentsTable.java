@@ -2,6 +2,7 @@ package boltlore.trades;
 
 import boltlore.bill.Item;
 import boltlore.catalogue.Document;
+import boltlore.measure.Wording;
 import boltlore.report.PageBuilder;
 import boltlore.report.TableSpec;
 import java.util.List;
@@ -10,17 +11,17 @@ import java.util.stream.Stream;
 /** Lists the drawings, photos, data sheets and the like of what stands on a page; nothing where there are none. */
 public final class DocumentsTable {
 
-    private record Listed(String of, String name, Document document) {}
+    private record Listed(String of, Wording name, Document document) {}
 
     private static final TableSpec<Listed> DOCUMENTS = TableSpec.<Listed>named("documents")
             .text("of", "Of", 24, Listed::of)
-            .text("name", "Name", 34, Listed::name)
+            .said("name", "Name", 34, Listed::name)
             .text(
                     "kind",
                     "Kind",
                     12,
                     listed -> listed.document().kind().written().replace('-', ' '))
-            .text("says", "Document", 40, listed -> listed.document().says().english())
+            .said("says", "Document", 40, listed -> listed.document().says())
             .text("number", "Number", 16, listed -> listed.document().number())
             .text("issue", "Issue", 6, listed -> listed.document().issue())
             .text(
@@ -42,9 +43,9 @@ public final class DocumentsTable {
     private static Stream<Listed> of(Item item) {
         String number = item.part().number().text();
         Stream<Listed> ofPart = item.part().upkeep().documents().stream()
-                .map(document -> new Listed(number, item.part().name().english(), document));
+                .map(document -> new Listed(number, item.part().name(), document));
         Stream<Listed> ofPosition = item.position().documents().stream()
-                .map(document -> new Listed("position", item.position().says().english(), document));
+                .map(document -> new Listed("position", item.position().says(), document));
         return Stream.concat(ofPosition, ofPart);
     }
 }

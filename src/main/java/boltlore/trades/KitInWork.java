@@ -6,7 +6,9 @@ import boltlore.catalogue.Family;
 import boltlore.catalogue.Workshop;
 import boltlore.choices.Choices;
 import boltlore.findings.Findings;
+import boltlore.measure.Wording;
 import boltlore.order.Order;
+import boltlore.report.Words;
 import boltlore.resolution.FamilyPlan;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -102,6 +104,16 @@ public final class KitInWork {
 
     public Workshop workshop() {
         return catalogue().workshop();
+    }
+
+    /** A name of the catalogue as the workshop's own sheets say it. */
+    public String says(Wording name) {
+        return name.in(workshop().language());
+    }
+
+    /** The words of the workshop's own sheets, which stand beside these classes. */
+    public Words words(Class<?>... beside) {
+        return Words.of(workshop().language(), beside);
     }
 
     /** The day of this run. */

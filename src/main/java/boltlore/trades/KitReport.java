@@ -13,13 +13,18 @@ public final class KitReport {
 
     private KitReport() {}
 
-    /** Dated as the order is; a terminal shows order and base vehicle first. */
-    public static ReportBuilder begin(KitInWork kit, String file, String title) {
+    /**
+     * Dated as the order is, in the workshop's language; a terminal shows order and base vehicle first.
+     *
+     * @param beside classes beside which the sheet's words stand in other languages
+     */
+    public static ReportBuilder begin(KitInWork kit, String file, String title, Class<?>... beside) {
         ReportBuilder report = Report.named(file, title)
                 .about("Order " + kit.order().name())
                 .by(kit.workshop().name())
+                .in(kit.words(beside))
                 .glance(new Heading(
-                        kit.order().name() + ", " + kit.family().says().english(), Look.TITLE));
+                        kit.order().name() + ", " + kit.says(kit.family().says()), Look.TITLE));
         return kit.order().placed() == null ? report : report.dated(kit.order().placed());
     }
 
@@ -31,7 +36,7 @@ public final class KitReport {
     public static ParticularsBuilder head(KitInWork kit, String name) {
         String era = kit.choices()
                 .inRole(Role.ERA)
-                .map(value -> "; " + value.says().english())
+                .map(value -> "; " + kit.says(value.says()))
                 .orElse("");
         return Particulars.named(name)
                 .say(
@@ -39,6 +44,6 @@ public final class KitReport {
                         "Workshop",
                         kit.workshop().name() + ", " + kit.workshop().place())
                 .say("order", "Order", kit.order().name() + ", " + kit.order().customer())
-                .say("vehicle", "Base vehicle", kit.family().says().english() + era);
+                .say("vehicle", "Base vehicle", kit.says(kit.family().says()) + era);
     }
 }

@@ -93,6 +93,7 @@ public final class Wired {
                 Currency.getInstance("EUR"),
                 BigDecimal.ONE,
                 0,
+                "en",
                 List.of("en"),
                 List.of(),
                 Map.of(),

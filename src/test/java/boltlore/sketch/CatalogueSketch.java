@@ -206,6 +206,7 @@ public final class CatalogueSketch {
                 Currency.getInstance("EUR"),
                 new BigDecimal("50.00"),
                 5,
+                languages.get(0),
                 languages,
                 List.of(stage("front", "Front bay"), stage("cabin", "Cabin"), stage("rear", "Rear bay")),
                 bags,

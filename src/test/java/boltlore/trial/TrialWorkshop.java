@@ -29,6 +29,7 @@ public final class TrialWorkshop {
                 Currency.getInstance("EUR"),
                 new BigDecimal("60"),
                 5,
+                "en",
                 List.of("en"),
                 List.of(new Stage("front", Wording.english("Front"))),
                 Map.of(),

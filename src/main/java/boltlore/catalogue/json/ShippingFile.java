@@ -68,7 +68,7 @@ final class ShippingFile {
     private CrateType crate(ObjectReader reader) {
         CrateType crate = new CrateType(
                 reading.named(reader, "crate", Kind.CRATE),
-                reader.text("says"),
+                reading.wording(reader, "says"),
                 reader.object("insideMm", CoatingFile::sizeMm),
                 reader.object("outsideMm", CoatingFile::sizeMm),
                 reader.decimal("tareKg", KG),

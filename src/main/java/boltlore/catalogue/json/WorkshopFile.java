@@ -38,16 +38,18 @@ final class WorkshopFile {
             Map<String, Supply> supplies,
             Map<String, Caution> cautions,
             CoatingShop coating) {
+        List<String> languages = reader.texts("languages", TextShape.LANGUAGE, (language, location) -> {
+            reading.names().give(Kind.LANGUAGE, "", language, location, reading.faults());
+            return language;
+        });
         return new Workshop(
                 reader.text("workshop", TextShape.LINE),
                 reader.text("place", TextShape.LINE),
                 CurrencyReading.read(reader, "currency"),
                 reader.decimal("labourPerHour", Range.NOT_NEGATIVE),
                 reader.whole("assemblyDays", 0, 1000),
-                reader.texts("languages", TextShape.LANGUAGE, (language, location) -> {
-                    reading.names().give(Kind.LANGUAGE, "", language, location, reading.faults());
-                    return language;
-                }),
+                language(reader, languages),
+                languages,
                 reader.objects("stages", this::stage),
                 bags(reader),
                 names(reader, "subSystems", Kind.SUB_SYSTEM),
@@ -58,6 +60,12 @@ final class WorkshopFile {
                 supplies,
                 cautions,
                 coating);
+    }
+
+    /** Of its own sheets: the first that it writes, where it does not say. */
+    private String language(ObjectReader reader, List<String> written) {
+        String said = reading.findMentioned(reader, "language", Kind.LANGUAGE);
+        return said != null ? said : written.isEmpty() ? Wording.ENGLISH : written.get(0);
     }
 
     /** Share of sprayed powder that stays on the part where a coat does not say its own. */

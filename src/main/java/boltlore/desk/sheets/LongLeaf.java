@@ -67,6 +67,6 @@ record LongLeaf(String html, Stretch<Integer> rows) {
                 blocks.add(block);
             }
         }
-        return new Page(leaf.name(), leaf.language(), leaf.print(), blocks);
+        return leaf.of(blocks);
     }
 }

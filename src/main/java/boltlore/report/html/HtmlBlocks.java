@@ -87,7 +87,7 @@ final class HtmlBlocks implements Block.Cases<String> {
         String rows = table.rows().stream().map(row -> row(table, row)).collect(Collectors.joining("\n"));
         // Where it is wider than the screen it scrolls, by keyboard too.
         String named = within
-                ? " role=\"group\" aria-label=\"" + escaped(page.name()) + ", " + escaped(table.name()) + "\""
+                ? " role=\"group\" aria-label=\"" + escaped(page.tab()) + ", " + escaped(table.name()) + "\""
                 : "";
         String paper = table.isPrinted() ? "table" : "table screen-only";
         return "<div class=\"" + paper + "\" tabindex=\"0\"" + named + "><table>\n<thead><tr>" + heads

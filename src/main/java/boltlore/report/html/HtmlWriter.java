@@ -68,7 +68,7 @@ public final class HtmlWriter implements ReportWriter {
         StringBuilder text = new StringBuilder("<section class=\"")
                 .append(page.print().landscape() ? "across" : "upright")
                 .append("\" aria-label=\"")
-                .append(HtmlBlocks.escaped(page.name()))
+                .append(HtmlBlocks.escaped(page.tab()))
                 .append(language.equals(reportLanguage) ? "" : "\" lang=\"" + HtmlBlocks.escaped(language))
                 .append("\">\n");
         for (Block block : page.blocks()) {
@@ -93,7 +93,7 @@ public final class HtmlWriter implements ReportWriter {
                 .collect(Collectors.joining(
                         "\n",
                         "<section class=\"sheet\" lang=\"" + HtmlBlocks.escaped(language) + "\" aria-label=\""
-                                + HtmlBlocks.escaped(page.name()) + "\">\n",
+                                + HtmlBlocks.escaped(page.tab()) + "\">\n",
                         "\n</section>\n"));
     }
 

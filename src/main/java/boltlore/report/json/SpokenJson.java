@@ -29,7 +29,7 @@ final class SpokenJson {
     static JsonOut encode(Report report) {
         SpokenJson spoken = new SpokenJson();
         for (Page page : report.pages()) {
-            spoken.under = page.name();
+            spoken.under = page.tab();
             page.blocks().forEach(spoken::hear);
         }
         return JsonOut.object()

@@ -40,7 +40,7 @@ public final class TextWriter implements ReportWriter {
     }
 
     private void page(Page page, String language, List<String> lines) {
-        String name = "-- " + page.name() + " ";
+        String name = "-- " + page.tab() + " ";
         lines.add(name + "-".repeat(Math.max(0, width - name.length())));
         lines.add("");
         TextBlocks blocks = new TextBlocks(width, Math.max(1, page.print().frozenColumns()), page, language);

@@ -79,7 +79,7 @@ final class Divided {
             }
         }
         Page page = laid.page();
-        return new Page(page.name(), page.language(), page.print(), blocks);
+        return page.of(blocks);
     }
 
     private void divide(Table table, Stretch stretch, List<Block> blocks) {

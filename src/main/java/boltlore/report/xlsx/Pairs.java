@@ -33,7 +33,7 @@ record Pairs(int onPaper, int abreast) {
         List<Block> blocks = page.blocks().stream()
                 .map(block -> block instanceof Table table ? fitting(table, room) : block)
                 .toList();
-        return new Page(page.name(), page.language(), page.print(), blocks);
+        return page.of(blocks);
     }
 
     /** Long words of some language may leave no room for as many. */

@@ -33,7 +33,7 @@ final class WorkbookNames {
     WorkbookNames(List<Page> pages) {
         Set<String> takenSheets = new HashSet<>(Set.of("history"));
         for (Page page : pages) {
-            sheets.put(page.name(), freeSheet(page.name(), takenSheets));
+            sheets.put(page.name(), freeSheet(page.tab(), takenSheets));
             page.tables().forEach(table -> blocks.merge(table.name(), 1, Integer::sum));
             page.particulars().forEach(block -> blocks.merge(block.name(), 1, Integer::sum));
         }

@@ -20,6 +20,7 @@ import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.report.Words;
 import boltlore.trades.buying.ShopPlan.Asking;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -60,6 +61,7 @@ final class BuyingReport {
         ReportBuilder report = Report.named("purchase-list", "Purchase list")
                 .about(about)
                 .by(plan.catalogue().workshop().name())
+                .in(words())
                 .dated(plan.stores().today())
                 .found(findings)
                 .glance(new Heading("Purchase list for " + about, Look.TITLE))
@@ -94,7 +96,7 @@ final class BuyingReport {
                 .add(head())
                 .add(orders())
                 .add(suppliers());
-        FindingsTable.add(page, findings, "en");
+        FindingsTable.add(page, findings, plan.catalogue().workshop().language());
         return page;
     }
 
@@ -165,7 +167,7 @@ final class BuyingReport {
                 .text("supplierPart", "Supplier part no.", 14, PurchaseLine::orderCode)
                 .text("part", "Part number", 12, line -> line.part().number().text())
                 .text("revision", "Rev.", 4, line -> line.part().revision())
-                .text("name", "Name", 34, line -> line.part().name().english())
+                .said("name", "Name", 34, line -> line.part().name())
                 .quantity("quantity", "To order", "", PurchaseLine::quantity)
                 .text("unit", "Unit", 5, line -> line.part().unit())
                 .quantity("pack", "Pack of", "", line -> bought(line.part(), Buying::packOf))
@@ -176,7 +178,7 @@ final class BuyingReport {
                         line -> line.currency() + " " + line.unitCost().toPlainString())
                 .column(Column.money("cost", "Cost", home), line -> Cell.of(line.homeCost()))
                 .date("needed", "Needed", PurchaseLine::neededOn)
-                .text("for", "For", 34, line -> plan.forWhom(line.receipt()))
+                .text("for", "For", 34, line -> forWhom(line.receipt()))
                 .text("sooner", "Sooner from", 24, line -> line.lateDays() == 0 ? null : sooner(line))
                 .box(Column.tick("ordered", "Ordered"));
         TableBuilder table = spec.empty();
@@ -215,22 +217,29 @@ final class BuyingReport {
                         14,
                         receipt -> receipt.item().part().text())
                 .text("revision", "Rev.", 4, receipt -> plan.part(receipt).revision())
-                .text("name", "Name", 40, receipt -> plan.part(receipt).name().english())
+                .said("name", "Name", 40, receipt -> plan.part(receipt).name())
                 .text("finish", "Finish", 20, receipt -> finish(receipt))
                 .quantity("quantity", "Quantity", "", PlannedReceipt::quantity)
                 .text("unit", "Unit", 5, receipt -> plan.part(receipt).unit())
                 .date("needed", "Ready by", receipt -> StoresNow.date(receipt.due()))
-                .text(
-                        "for",
-                        "For",
-                        40,
-                        receipt -> PurchaseLine.says(plan.netting().askedBy(receipt)))
+                .text("for", "For", 40, receipt -> forWhom(receipt))
                 .of(receipts);
+    }
+
+    private Words words() {
+        return Words.of(plan.catalogue().workshop().language(), BuyingReport.class);
+    }
+
+    private String forWhom(PlannedReceipt receipt) {
+        return PurchaseLine.says(plan.netting().askedBy(receipt), words()::number);
     }
 
     private @Nullable String finish(PlannedReceipt receipt) {
         String finish = receipt.item().finish();
-        return finish.isEmpty() ? null : plan.catalogue().finishSays(finish, "en");
+        return finish.isEmpty()
+                ? null
+                : plan.catalogue()
+                        .finishSays(finish, plan.catalogue().workshop().language());
     }
 
     private TableBuilder sooner() {

@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /**
@@ -99,10 +100,15 @@ public record PurchaseLine(
 
     /** 'BL-1001 4, BL-1002 2, stock 4'. */
     static String says(Netting.Asked asked) {
+        return says(asked, UnaryOperator.identity());
+    }
+
+    /** @param numbers how the reader's language writes them */
+    static String says(Netting.Asked asked, UnaryOperator<String> numbers) {
         String orders = asked.outside().entrySet().stream()
-                .map(each -> each.getKey() + " " + Digits.plain(each.getValue()))
+                .map(each -> each.getKey() + " " + numbers.apply(Digits.plain(each.getValue())))
                 .collect(Collectors.joining(", "));
-        String stays = asked.stays().signum() > 0 ? "stock " + Digits.plain(asked.stays()) : "";
+        String stays = asked.stays().signum() > 0 ? "stock " + numbers.apply(Digits.plain(asked.stays())) : "";
         return orders.isEmpty() || stays.isEmpty() ? orders + stays : orders + ", " + stays;
     }
 }

@@ -14,6 +14,7 @@ import boltlore.report.Phrases;
 import boltlore.report.Report;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.report.Words;
 import boltlore.trades.costing.MinorUnit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -70,7 +71,9 @@ public final class PurchaseOrderSheet {
     }
 
     private static PageBuilder goodsInPage(Catalogue catalogue, Order order) {
+        String language = catalogue.workshop().language();
         return Page.named("Goods in")
+                .in(Words.of(language, PurchaseOrderSheet.class))
                 .landscape()
                 .footer("Goods in, " + order.number())
                 .title("Goods in, " + order.number() + ", " + order.supplier())
@@ -111,7 +114,11 @@ public final class PurchaseOrderSheet {
     private static TableBuilder goodsIn(Catalogue catalogue, Order order) {
         return TableSpec.<OrderLine>named("goods-in")
                 .text("part", "Part number", 14, OrderLine::part)
-                .text("name", "Name", 34, line -> name(catalogue, line, "en"))
+                .text(
+                        "name",
+                        "Name",
+                        34,
+                        line -> name(catalogue, line, catalogue.workshop().language()))
                 .text("bin", "Bin", line -> bin(catalogue, line))
                 .quantity("quantity", "Ordered", "", OrderLine::quantity)
                 .text("unit", "Unit", OrderLine::unit)

@@ -38,8 +38,9 @@ final class BagsPage {
         for (BagCount bag : fixings.bags()) {
             String group = bag.stage() + "-" + bag.bag();
             if (!group.equals(last)) {
-                String stage = workshop.stageSays(bag.stage(), "en");
-                table.group(group, stage + " · " + catalogue.shipping().bagSays(bag.bag(), workshop, "en"));
+                String stage = workshop.stageSays(bag.stage(), workshop.language());
+                table.group(
+                        group, stage + " · " + catalogue.shipping().bagSays(bag.bag(), workshop, workshop.language()));
                 last = group;
             }
             spec.add(table, "", bag);
@@ -57,11 +58,11 @@ final class BagsPage {
                 .box(Column.tick("weighed", "1st"))
                 .box(Column.tick("counted", "2nd"))
                 .besideThePaper()
-                .text("stage", "Fit stage", 16, bag -> workshop.stageSays(bag.stage(), "en"))
-                .text("bag", "Bag", 22, bag -> catalogue.shipping().bagSays(bag.bag(), workshop, "en"))
+                .text("stage", "Fit stage", 16, bag -> workshop.stageSays(bag.stage(), workshop.language()))
+                .text("bag", "Bag", 22, bag -> catalogue.shipping().bagSays(bag.bag(), workshop, workshop.language()))
                 .decimal("each", "Each", "g", 2, bag -> bag.eachKg().movePointRight(GRAMS))
                 .decimal("tolerance", "Piece-weight tolerance", "%", 1, bag -> CountByWeight.surePercent(bag.count()))
-                .text("name", "Name", 32, bag -> bag.part().name().english())
+                .said("name", "Name", 32, bag -> bag.part().name())
                 .quantity("needed", "Needed", "", BagCount::quantity)
                 .quantity("spares", "Spares", "", BagCount::spares);
     }

@@ -9,6 +9,7 @@ import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -29,12 +30,17 @@ public record BoltedJoint(
         Wording name,
         String subject,
         Position position,
-        String held,
+        Wording held,
         String because,
         Part bolt,
         BigDecimal quantity,
         List<Accompanying> with,
         @Nullable JointFacts facts) {
+
+    private static final Wording BY_THE_NUT = new Wording(Map.of(
+            "en", "by the self-locking nut, new each time",
+            "de", "durch die selbstsichernde Mutter, jedes Mal neu",
+            "fr", "par l'écrou autofreiné, neuf à chaque fois"));
 
     /** So many of a nut or washer that come with a joint's bolts. */
     public record Accompanying(Part part, BigDecimal quantity) {}
@@ -104,17 +110,15 @@ public record BoltedJoint(
 
     /** Whether thread lock, a self-locking thread, or what joints.json says keeps it from coming loose. */
     public boolean isSecured() {
-        return !securedBy().isEmpty();
+        return !securedBy().english().isEmpty();
     }
 
     /** What keeps it from coming loose, in words; empty where nothing does. */
-    public String securedBy() {
+    public Wording securedBy() {
         if (fixing().threadLock() != null) {
-            return fixing().threadLock().english();
+            return fixing().threadLock();
         }
-        return prevailingNm() != null
-                ? "by the self-locking nut, new each time"
-                : otherwiseSecured().map(Wording::english).orElse("");
+        return prevailingNm() != null ? BY_THE_NUT : otherwiseSecured().orElse(Wording.english(""));
     }
 
     /** What joints.json says keeps it from coming loose. */

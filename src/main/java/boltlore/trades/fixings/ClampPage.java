@@ -21,7 +21,7 @@ final class ClampPage {
             + " figure is for the engineer's judgement, and no proof.";
 
     private static final TableSpec<ClampedJoint> CLAMPED = TableSpec.<ClampedJoint>named("clamped-joints")
-            .text("joint", "Joint", 30, joint -> joint.first().says())
+            .said("joint", "Joint", 30, joint -> joint.first().name())
             .decimal("clamp", "Least clamp load", "kN", 1, joint -> SafetyPage.kilonewton(joint.leastClampNewton()))
             .decimal(
                     "load",

@@ -67,9 +67,9 @@ public final class FixingsTrade extends Trade {
         if (!fixings.clamped().isEmpty()) {
             signed.also(ClampPage.compose(fixings, footer));
         }
-        ReportBuilder report = KitReport.begin(kit, "fixings", TITLE)
+        ReportBuilder report = KitReport.begin(kit, "fixings", TITLE, FixingsTrade.class)
                 .found(kit.answered(fixings.findings()))
-                .glance(JointsPage.glance(fixings).build())
+                .glance(JointsPage.glance(fixings, kit.workshop().language()).build())
                 .glance(JointsPage.figures("glance", fixings).build())
                 .page(JointsPage.compose(fixings, kit, footer))
                 .page(signed);

@@ -143,17 +143,17 @@ final class JointsOfKit {
         return origin instanceof Origin.NeededBy needed ? needed.because() : "";
     }
 
-    private String held(Origin origin) {
+    private Wording held(Origin origin) {
         if (origin instanceof Origin.AtJoint at) {
             return named(at.asker());
         }
         if (origin instanceof Origin.Inside inside) {
             return named(inside.assembly());
         }
-        return origin instanceof Origin.NeededBy needed ? named(needed.asker()) : "";
+        return origin instanceof Origin.NeededBy needed ? named(needed.asker()) : Wording.english("");
     }
 
-    private String named(Requirer asker) {
+    private Wording named(Requirer asker) {
         PartNumber part = asker instanceof Requirer.OfPart of
                 ? of.part()
                 : plan.family()
@@ -163,7 +163,7 @@ final class JointsOfKit {
         return named(part);
     }
 
-    private String named(PartNumber part) {
-        return plan.part(part).name().english() + " (" + part + ")";
+    private Wording named(PartNumber part) {
+        return plan.part(part).name().with(" (" + part + ")");
     }
 }

@@ -7,6 +7,7 @@ import boltlore.catalogue.Workshop;
 import boltlore.measure.Digits;
 import boltlore.report.CautionNotes;
 import boltlore.report.FindingsTable;
+import boltlore.report.Note;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
@@ -38,10 +39,6 @@ final class JointsPage {
             "A self-locking nut turns hard before it clamps: measure what it takes with the bolt's end through it, and"
                     + " add that to the torque. Above what stands under 'Self-locking' take another nut.";
 
-    private static final TableSpec<BoltedJoint> GLANCE = bolts(
-                    TableSpec.<BoltedJoint>named("joints").text("joint", "Joint", 40, BoltedJoint::says))
-            .text("to-sign", "To sign", 8, JointsPage::sign);
-
     private static final String IN_STAGES =
             "In stages: each round goes over all bolts of the joint in its order before the next begins. An angle is counted"
                     + " from the snug joint: mark head and part, and never go back to make up for turning too far.";
@@ -50,46 +47,45 @@ final class JointsPage {
 
     private JointsPage() {}
 
-    private static TableSpec<BoltedJoint> spec(KitFixings fixings) {
-        TableSpec<BoltedJoint> spec =
-                TableSpec.<BoltedJoint>named("joints").text("what", "Joint, what is bolted", 56, JointsPage::what);
+    private static TableSpec<BoltedJoint> spec(KitFixings fixings, String language) {
+        TableSpec<BoltedJoint> spec = TableSpec.<BoltedJoint>named("joints")
+                .text("what", "Joint, what is bolted", 56, joint -> what(joint, language));
         return torques(spec.quantity("quantity", "Bolts", "", BoltedJoint::quantity)
-                        .text("size", "Size, class", 18, JointsPage::size)
+                        .text("size", "Size, class", 18, joint -> size(joint, language))
                         .decimal("torque", "Torque", "Nm", 1, joint -> ofTorque(joint, BoltedJoint::torqueNm)))
                 .text("table", "Table", 5, joint -> ofTorque(joint, of -> mark(of, fixings)))
-                .text("washers-and-nuts", "Washers and nuts", 44, JointsPage::with)
-                .text("how", "Thread lock, stages", 40, JointsPage::how)
+                .text("washers-and-nuts", "Washers and nuts", 44, joint -> with(joint, language))
+                .text("how", "Thread lock, stages", 40, joint -> how(joint, language))
                 .text("to-sign", "To sign", 8, JointsPage::sign)
                 .besideThePaper()
                 .text("bolt", "Part", 12, joint -> joint.bolt().number().text())
-                .text("joint", "Joint", 26, BoltedJoint::says)
-                .text("bolted", "What is bolted", 30, BoltedJoint::held)
+                .said("joint", "Joint", 26, BoltedJoint::name)
+                .said("bolted", "What is bolted", 30, BoltedJoint::held)
                 .decimal(
                         "friction",
                         "Friction",
                         "",
                         2,
                         joint -> ofTorque(joint, of -> of.fixing().friction()))
-                .text("thread-lock", "Thread lock", 30, BoltedJoint::securedBy)
-                .text("stages", "In stages", 34, JointsPage::stages)
+                .said("thread-lock", "Thread lock", 30, BoltedJoint::securedBy)
+                .text("stages", "In stages", 34, joint -> stages(joint, language))
                 .text("torque-table", "Torque table", 40, joint -> ofTorque(joint, BoltedJoint::torqueFrom))
                 .text("because", "Note", 38, BoltedJoint::because)
                 .code("position", joint -> joint.position().name().text());
     }
 
     /** How it is kept from coming loose, and in which rounds it is tightened. */
-    private static @Nullable String how(BoltedJoint joint) {
-        String stages = stages(joint);
+    private static @Nullable String how(BoltedJoint joint, String language) {
+        String stages = stages(joint, language);
+        String secured = joint.securedBy().in(language);
         return stages == null
-                ? joint.securedBy()
-                : Stream.of(joint.securedBy(), stages)
-                        .filter(text -> !text.isEmpty())
-                        .collect(Collectors.joining("; "));
+                ? secured
+                : Stream.of(secured, stages).filter(text -> !text.isEmpty()).collect(Collectors.joining("; "));
     }
 
     /** No column where every joint is tightened in one go. */
-    static TableSpec<BoltedJoint> inStages(TableSpec<BoltedJoint> spec, KitFixings fixings) {
-        return staged(fixings) ? spec.text("stages", "In stages", 34, JointsPage::stages) : spec;
+    static TableSpec<BoltedJoint> inStages(TableSpec<BoltedJoint> spec, KitFixings fixings, String language) {
+        return staged(fixings) ? spec.text("stages", "In stages", 34, joint -> stages(joint, language)) : spec;
     }
 
     private static boolean staged(KitFixings fixings) {
@@ -97,7 +93,7 @@ final class JointsPage {
     }
 
     /** '20 Nm, 40 Nm, then 90°; order 1-3-2-4'; what a self-locking nut takes comes on top in each round. */
-    private static @Nullable String stages(BoltedJoint joint) {
+    private static @Nullable String stages(BoltedJoint joint, String language) {
         JointFacts.Stages stages = joint.stages().orElse(null);
         if (stages == null) {
             return null;
@@ -109,7 +105,7 @@ final class JointsPage {
                 .map(angle -> ", then " + Digits.plain(angle) + "°")
                 .collect(Collectors.joining());
         String sequence = stages.sequence().stream().map(String::valueOf).collect(Collectors.joining("-"));
-        String order = stages.order() == null ? sequence : stages.order().english();
+        String order = stages.order() == null ? sequence : stages.order().in(language);
         String running = joint.prevailingNm() == null ? "" : ", in each with what the nut takes on top";
         return torques + angles + running + (order.isEmpty() ? "" : "; order: " + order);
     }
@@ -117,13 +113,13 @@ final class JointsPage {
     static PageBuilder compose(KitFixings fixings, KitInWork kit, String footer) {
         PageBuilder page = Page.named("Joints").landscape().footer(footer);
         page.title("Fixings by joint").add(KitReport.head(kit, "fixings")).add(figures("figures", fixings));
-        FindingsTable.add(page, kit.answered(fixings.findings()), "en");
+        FindingsTable.add(page, kit.answered(fixings.findings()), kit.workshop().language());
         page.heading("Joints")
                 .note(marks(fixings))
                 .add(joints(fixings, kit.workshop()))
                 .note(TABLES + " " + SELF_LOCKING + (staged(fixings) ? " " + IN_STAGES : ""));
         DocumentsTable.add(page, kit.bill().all().filter(item -> bolted(item, fixings)));
-        CautionNotes.always(page, "fixings", kit.workshop(), "en");
+        CautionNotes.always(page, "fixings", kit.workshop(), kit.workshop().language());
         return page;
     }
 
@@ -132,8 +128,12 @@ final class JointsPage {
         return fixings.joints().stream().anyMatch(joint -> joint.position().equals(item.position()));
     }
 
-    static TableBuilder glance(KitFixings fixings) {
-        return GLANCE.of(fixings.joints());
+    static TableBuilder glance(KitFixings fixings, String language) {
+        TableSpec<BoltedJoint> joints =
+                TableSpec.<BoltedJoint>named("joints").said("joint", "Joint", 40, BoltedJoint::name);
+        return bolts(joints, language)
+                .text("to-sign", "To sign", 8, JointsPage::sign)
+                .of(fixings.joints());
     }
 
     /** How many joints and counts there are, and from which tables their torques are. */
@@ -163,10 +163,11 @@ final class JointsPage {
     }
 
     /** 'Cradle: Cradle rail (PV-CR)'; what is called as its joint is not said twice. */
-    static String what(BoltedJoint joint) {
-        String held = joint.held();
-        boolean same = held.isEmpty() || held.startsWith(joint.says());
-        return held.isEmpty() ? joint.says() : same ? held : joint.says() + ": " + held;
+    static String what(BoltedJoint joint, String language) {
+        String held = joint.held().in(language);
+        String says = joint.name().in(language);
+        boolean same = joint.held().english().startsWith(joint.says());
+        return held.isEmpty() ? says : same ? held : says + Note.colon(language) + held;
     }
 
     /** What the torque is from, with the friction that it stands for. */
@@ -207,13 +208,13 @@ final class JointsPage {
 
     /** By fit stage. */
     private static TableBuilder joints(KitFixings fixings, Workshop workshop) {
-        TableSpec<BoltedJoint> spec = spec(fixings);
+        TableSpec<BoltedJoint> spec = spec(fixings, workshop.language());
         TableBuilder table = spec.empty();
         String stage = "";
         for (BoltedJoint joint : fixings.joints()) {
             if (!joint.position().stage().equals(stage)) {
                 stage = joint.position().stage();
-                table.group(stage, workshop.stageSays(stage, "en"));
+                table.group(stage, workshop.stageSays(stage, workshop.language()));
             }
             spec.add(table, "", joint);
         }
@@ -221,9 +222,9 @@ final class JointsPage {
     }
 
     /** How many bolts of which size, with their torque and the friction that it stands for. */
-    static TableSpec<BoltedJoint> bolts(TableSpec<BoltedJoint> spec) {
+    static TableSpec<BoltedJoint> bolts(TableSpec<BoltedJoint> spec, String language) {
         return torques(spec.quantity("quantity", "Bolts", "", BoltedJoint::quantity)
-                .text("size", "Size, class", 18, JointsPage::size)
+                .text("size", "Size, class", 18, joint -> size(joint, language))
                 .decimal("torque", "Torque", "Nm", 1, joint -> ofTorque(joint, BoltedJoint::torqueNm))
                 .decimal(
                         "friction",
@@ -254,9 +255,9 @@ final class JointsPage {
     }
 
     /** 'M8 × 25, 8.8'; a set by its name, 'Earth bolt set M8 (FX-E8)'. */
-    private static String size(BoltedJoint joint) {
+    private static String size(BoltedJoint joint, String language) {
         if (joint.calledByName()) {
-            return joint.bolt().name().english() + " (" + joint.bolt().number() + ")";
+            return joint.bolt().name().in(language) + " (" + joint.bolt().number() + ")";
         }
         Fixing fixing = joint.fixing();
         BigDecimal length = fixing.lengthMm();
@@ -272,10 +273,10 @@ final class JointsPage {
     }
 
     /** '4 × Flat washer M8; 4 × Self-locking nut M8': names that say it all; part numbers stand on the bags' page. */
-    private static String with(BoltedJoint joint) {
+    private static String with(BoltedJoint joint, String language) {
         return joint.with().stream()
                 .map(each -> Digits.plain(each.quantity()) + " × "
-                        + each.part().name().english())
+                        + each.part().name().in(language))
                 .collect(Collectors.joining("; "));
     }
 }

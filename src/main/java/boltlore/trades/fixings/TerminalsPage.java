@@ -16,9 +16,9 @@ import java.util.List;
 final class TerminalsPage {
 
     private static final TableSpec<Terminal> TERMINALS = TableSpec.<Terminal>named("terminals")
-            .text("device", "Device", 34, terminal -> terminal.device().english())
+            .said("device", "Device", 34, terminal -> terminal.device())
             .text("port", "Terminal", 14, Terminal::port)
-            .text("lug", "Lug of", 34, terminal -> terminal.lug().english())
+            .said("lug", "Lug of", 34, terminal -> terminal.lug())
             .text("circuit", "Circuit", terminal -> terminal.highVoltage() ? "high voltage" : "12 V")
             .text("stud", "Stud", terminal -> terminal.stud().designation())
             .decimal("torque", "Torque", "Nm", 1, terminal -> terminal.stud().torqueNm())
@@ -44,7 +44,7 @@ final class TerminalsPage {
         page.title("Electrical terminals to sign for")
                 .add(TERMINALS.of(terminals))
                 .note(ORDER);
-        CautionNotes.always(page, "signed-joints", workshop, "en");
+        CautionNotes.always(page, "signed-joints", workshop, workshop.language());
         return page.signatures("Checked by a second person");
     }
 }

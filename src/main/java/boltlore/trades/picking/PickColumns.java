@@ -35,11 +35,11 @@ record PickColumns(int digits, boolean measured) {
      * @param part null for a one-off that is only described
      * @param spares 0 where none are added
      */
-    record Handed(@Nullable Part part, String name, String bin, BigDecimal quantity, BigDecimal spares, String unit) {
+    record Handed(@Nullable Part part, Cell name, String bin, BigDecimal quantity, BigDecimal spares, String unit) {
 
         static Handed of(Part part, BigDecimal quantity, BigDecimal spares) {
             String bin = part.bin().isEmpty() ? "no bin" : part.bin();
-            return new Handed(part, part.name().english(), bin, quantity, spares, part.unit());
+            return new Handed(part, Cell.of(part.name()), bin, quantity, spares, part.unit());
         }
 
         /** A piece cut to one vehicle looks like any other of its number, and fits no other vehicle. */
@@ -48,7 +48,7 @@ record PickColumns(int digits, boolean measured) {
             return row.measured()
                     ? new Handed(
                             plain.part,
-                            plain.name + " (to this vehicle's measure: look for the order on it)",
+                            Cell.of(row.part().name(), "{0} (to this vehicle's measure: look for the order on it)"),
                             plain.bin,
                             plain.quantity,
                             plain.spares,
@@ -70,7 +70,7 @@ record PickColumns(int digits, boolean measured) {
             String bin = part == null ? "" : customers ? "customer" : row.bin().isEmpty() ? "no bin" : row.bin();
             return new Handed(
                     part,
-                    part == null ? row.extra().says() : part.name().english(),
+                    part == null ? Cell.of(row.extra().says()) : Cell.of(part.name()),
                     bin,
                     row.extra().quantity(),
                     BigDecimal.ZERO,
@@ -103,7 +103,9 @@ record PickColumns(int digits, boolean measured) {
                         "part",
                         "Part",
                         row -> ofPart(handed.apply(row), part -> part.number().text()))
-                .text("name", "Name", WIDEST_NAME, row -> handed.apply(row).name());
+                .column(
+                        Column.text("name", "Name").atMost(WIDEST_NAME),
+                        row -> handed.apply(row).name());
         return amounts(spec, spares, handed);
     }
 

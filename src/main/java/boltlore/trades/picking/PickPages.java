@@ -5,7 +5,6 @@ import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
 import boltlore.explanation.FindingWords;
 import boltlore.measure.Digits;
-import boltlore.measure.Wording;
 import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
@@ -38,11 +37,11 @@ final class PickPages {
 
     private static final TableSpec<Item> REUSED_PARTS = TableSpec.<Item>named("reused")
             .text("part", "Part", item -> item.part().number().text())
-            .text("name", "Name", 30, item -> item.part().name().english())
-            .text("position", "For", 22, item -> item.position().says().english())
+            .said("name", "Name", 30, item -> item.part().name())
+            .said("position", "For", 22, item -> item.position().says())
             .quantity("quantity", "Quantity", "", Item::quantity)
             .text("unit", "Unit", item -> item.part().unit())
-            .text("inspect", "Look at", 50, PickPages::inspect)
+            .said("inspect", "Look at", 50, item -> item.part().upkeep().inspect())
             .box(Column.tick("fit", "Good to refit"));
 
     private static final int REVISION_SHOWN = 8;
@@ -166,11 +165,6 @@ final class PickPages {
                 .signatures("Inspected by");
     }
 
-    private static String inspect(Item item) {
-        Wording inspect = item.part().upkeep().inspect();
-        return inspect == null ? "" : inspect.english();
-    }
-
     /** What waits for a decision; it has no box to tick, so that nobody picks it. */
     PageBuilder onHold(List<OnHold> rows) {
         FindingWords words = new FindingWords(kit.family());
@@ -181,7 +175,7 @@ final class PickPages {
                         "Belongs to",
                         30,
                         held -> held.brackets().stream()
-                                .map(bracket -> words.line(bracket.text()).english())
+                                .map(bracket -> kit.says(words.line(bracket.text())))
                                 .collect(Collectors.joining(", ")));
         TableBuilder table = columns.beside(spec, Handed::of).of(rows);
         return titled("On hold", "On hold", "on hold")
@@ -203,7 +197,7 @@ final class PickPages {
                         "Count each bag again before it is closed, and tick. The count is what must lie in the bag, spares"
                                 + " included. Parts that lie loose are counted too. Names stand on the pick list.");
         for (BagPage stage : stages) {
-            page.heading(kit.workshop().stageSays(stage.stage(), "en"));
+            page.heading(kit.workshop().stageSays(stage.stage(), language()));
             page.add(bagTable(stage));
         }
         return page.signatures("Second count by", "Bags closed by");
@@ -218,7 +212,7 @@ final class PickPages {
                 .text("part", "Number", row -> row.part().number().text());
         columns.amounts(spec, true, Handed::of);
         columns.beside(spec, Handed::of)
-                .text("name", "Name", row -> row.part().name().english())
+                .said("name", "Name", Column.USUAL_WIDEST, row -> row.part().name())
                 .text("finish", "Finish", 16, row -> finish(row.finish()));
         PickColumns.cautions(spec, 12, BagRow::cautions);
         TableBuilder table = spec.empty().inFours().about("stage", stage.stage());
@@ -250,15 +244,19 @@ final class PickPages {
                 .bagSays(bag, kit.workshop(), kit.order().language());
     }
 
+    private String language() {
+        return kit.workshop().language();
+    }
+
     private String finish(String name) {
         Finish finish = kit.catalogue().finishes().get(name);
-        return finish == null ? name : finish.says().english();
+        return finish == null ? name : kit.says(finish.says());
     }
 
     /** 'Front 4, Cabin 8, spares 1': all that is taken, for whoever adds it up. */
     private String byStage(PickRow row) {
         Stream<String> stages = row.byStage().stream()
-                .map(at -> kit.workshop().stageSays(at.stage(), "en") + " " + Digits.plain(at.quantity()));
+                .map(at -> kit.workshop().stageSays(at.stage(), language()) + " " + Digits.plain(at.quantity()));
         Stream<String> spares =
                 row.spares().signum() > 0 ? Stream.of("spares " + Digits.plain(row.spares())) : Stream.empty();
         return Stream.concat(stages, spares).collect(Collectors.joining(", "));

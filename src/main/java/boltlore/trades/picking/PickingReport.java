@@ -41,8 +41,9 @@ final class PickingReport {
         ReportBuilder report = Report.named("picking-list", "Picking list " + order.name())
                 .about("Order " + order.name() + ", " + order.customer())
                 .by(kit.workshop().name())
+                .in(kit.words(PickingReport.class))
                 .found(kit.answered(findings))
-                .glance(new Heading(order.name() + ", " + kit.family().says().english(), Look.TITLE))
+                .glance(new Heading(order.name() + ", " + kit.says(kit.family().says()), Look.TITLE))
                 .glance(glance(list).build());
         if (order.placed() != null) {
             report.dated(order.placed());
@@ -84,14 +85,14 @@ final class PickingReport {
         for (String code : list.cautions()) {
             Caution caution = kit.workshop().cautions().get(code);
             if (caution != null) {
-                page.caution(lead(code), caution.says().english());
+                page.caution(lead(code), kit.says(caution.says()));
             }
         }
         page.note(list.hasAlternates() ? OR_OTHER : NO_OTHER).add(pages.walk(list.walk()));
         pages.alternates(page, list.walk());
         page.heading("Short").add(PickPages.shortOf());
         DocumentsTable.add(page, kit.bill().picked());
-        FindingsTable.add(page, kit.answered(findings), "en");
+        FindingsTable.add(page, kit.answered(findings), kit.workshop().language());
         return page.signatures("Picked by");
     }
 
@@ -100,7 +101,7 @@ final class PickingReport {
         ParticularsBuilder head = Particulars.named("order")
                 .say("order", "Order", order.name())
                 .say("customer", "Customer", order.customer())
-                .say("vehicle", "Kit for", kit.family().says().english());
+                .say("vehicle", "Kit for", kit.says(kit.family().says()));
         if (!order.partner().isEmpty()) {
             head.say("partner", "Goes to", order.partner());
         }

@@ -1,5 +1,6 @@
 package boltlore.trades.picking;
 
+import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.PageBuilder;
 import boltlore.report.TableSpec;
@@ -11,7 +12,7 @@ final class Serials {
 
     private static final TableSpec<Line> SERIALS = TableSpec.<Line>named("serials")
             .text("part", "Part", line -> line.of().part().number().text())
-            .text("name", "Name", 30, line -> line.of().part().name().english())
+            .said("name", "Name", 30, line -> line.of().part().name())
             .text("piece", "Piece", Serials::says)
             .box(Column.blank("number", "Serial or lot number").atMost(26))
             .box(Column.blank("next", "Serial number of the second").atMost(26))
@@ -20,11 +21,9 @@ final class Serials {
     /** Of parts with one number. */
     private static final TableSpec<Line> NUMBERS = TableSpec.<Line>named("numbers")
             .text("part", "Part", 12, line -> line.of().part().number().text())
-            .text(
-                    "name",
-                    "Name",
-                    18,
-                    line -> line.of().part().name().english() + (line.of().isLot() ? ", lot" : ""))
+            .column(
+                    Column.text("name", "Name").atMost(18),
+                    line -> Cell.of(line.of().part().name(), line.of().isLot() ? "{0}, lot" : "{0}"))
             .box(Column.blank("number", "Number").atMost(24))
             .box(Column.tick("secondCount", "2nd"));
 

@@ -35,29 +35,34 @@ final class CratesPage {
         PageBuilder page =
                 Page.named("Crates").footer(footer).title(ShippingReport.TITLE).add(head(shipment, together));
         if (findings.stops()) {
-            page.caution(Severity.STOP.says(), "Nothing leaves as it is: see 'Before the crates leave'.");
+            page.caution(
+                    Severity.STOP.says(words.language()), "Nothing leaves as it is: see 'Before the crates leave'.");
         }
         if (!shipment.crates().isEmpty()) {
             page.picture(CratesDrawing.draw(shipment.crates()));
             page.add(crates(shipment, words)).note(MASSES);
             page.add(inside(words).of(shipment.crates())).note(FILLED);
         }
-        CautionNotes.always(page, "crates", shipment.workshop(), "en");
+        CautionNotes.always(page, "crates", shipment.workshop(), words.language());
         lithium(page, shipment);
         return page;
     }
 
     /** What to check, to be signed by who packed. */
-    static PageBuilder findings(Findings findings, String footer) {
+    static PageBuilder findings(Findings findings, String language, String footer) {
         PageBuilder page = Page.named("Before they leave").footer(footer).title("Before the crates leave");
-        FindingsTable.alone(page, findings, "en");
+        FindingsTable.alone(page, findings, language);
         return page.signatures("Packed and weighed by", "Checked by");
     }
 
     /** Where a crate holds lithium batteries. */
     static void lithium(PageBuilder page, Shipment shipment) {
         if (shipment.dangerous().stream().anyMatch(DangerousGoods::lithium)) {
-            CautionNotes.always(page, "lithium-crates", shipment.workshop(), "en");
+            CautionNotes.always(
+                    page,
+                    "lithium-crates",
+                    shipment.workshop(),
+                    shipment.workshop().language());
         }
     }
 
@@ -66,7 +71,7 @@ final class CratesPage {
         TableBuilder table = TableSpec.<Crate>named("crates")
                 .whole("crate", "Crate", "", Crate::number)
                 .text("content", "Fit stage and content", 24, crate -> words.of(crate.load()))
-                .text("kind", "Kind", 24, crate -> crate.type().says())
+                .said("kind", "Kind", 24, crate -> crate.type().says())
                 .code("kind-id", crate -> crate.type().name())
                 .text(
                         "outside",
@@ -116,7 +121,10 @@ final class CratesPage {
         ParticularsBuilder says = Particulars.named("shipment")
                 .say("workshop", "Workshop", shipment.workshop().name())
                 .say("order", "Order", order.name() + ", " + order.customer())
-                .say("vehicle", "Base vehicle", order.choices().family().says().english())
+                .say(
+                        "vehicle",
+                        "Base vehicle",
+                        order.choices().family().says().in(shipment.workshop().language()))
                 .say(
                         "by",
                         "Travels by",

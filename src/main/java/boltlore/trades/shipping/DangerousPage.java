@@ -88,7 +88,11 @@ final class DangerousPage {
     static PageBuilder compose(Shipment shipment, Consignment together, String footer) {
         PageBuilder page = Page.named("Dangerous goods").footer(footer);
         page.title("DRAFT – dangerous goods");
-        CautionNotes.always(page, "dangerous-goods", shipment.workshop(), "en");
+        CautionNotes.always(
+                page,
+                "dangerous-goods",
+                shipment.workshop(),
+                shipment.workshop().language());
         page.add(GOODS.of(shipment.dangerous()));
         terminals(page, shipment);
         if (shipment.overseas()) {

@@ -2,7 +2,6 @@ package boltlore.trades.shipping;
 
 import boltlore.catalogue.Finish;
 import boltlore.findings.Findings;
-import boltlore.measure.Wording;
 import boltlore.order.Order;
 import boltlore.report.Heading;
 import boltlore.report.Look;
@@ -10,6 +9,7 @@ import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
+import boltlore.report.Words;
 import boltlore.trades.FoundBy;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,22 +30,24 @@ final class ShippingReport {
         Order order = shipment.order();
         Findings findings =
                 FoundBy.of("", shipment.findings(together), shipment.order()).findings();
-        LoadWords english = LoadWords.of(shipment, Wording.ENGLISH);
+        String language = shipment.workshop().language();
+        LoadWords own = LoadWords.of(shipment, language);
         String footer = TITLE + ", order " + order.name();
         ReportBuilder book = Report.named("shipping-papers", TITLE)
                 .about("Order " + order.name())
                 .by(shipment.workshop().name())
+                .in(Words.of(language, ShippingReport.class))
                 .found(findings)
                 .glance(new Heading(
-                        order.name() + ", " + order.choices().family().says().english(), Look.TITLE))
-                .glance(CratesPage.crates(shipment, english).build());
+                        order.name() + ", " + order.choices().family().says().in(language), Look.TITLE))
+                .glance(CratesPage.crates(shipment, own).build());
         if (order.placed() != null) {
             book.dated(order.placed());
         }
         boolean customs = shipment.route().leavesUnion(shipment.shipping());
-        PageBuilder crates = CratesPage.compose(shipment, together, findings, english, footer);
+        PageBuilder crates = CratesPage.compose(shipment, together, findings, own, footer);
         crates.note(customs ? leavingUnion(shipment) : withinUnion(shipment));
-        book.page(crates.also(CratesPage.findings(findings, footer)));
+        book.page(crates.also(CratesPage.findings(findings, language, footer)));
         LoadWords words = LoadWords.of(shipment, order.language());
         book.data(PackingPage.parts(shipment, finishes, words));
         if (!shipment.dangerous().isEmpty()) {
@@ -106,7 +108,7 @@ final class ShippingReport {
         List<Crate> crates = shipment.crates();
         for (int i = 0; i < crates.size(); i += LABELS_ON_PAGE) {
             PageBuilder page = Page.named("Labels " + (i / LABELS_ON_PAGE + 1))
-                    .in(words.language())
+                    .in(Words.of(words.language(), ShippingReport.class))
                     .print(PackingPage.print(shipment, words.phrases()));
             int end = Math.min(crates.size(), i + LABELS_ON_PAGE);
             for (int from = i; from < end; from += LabelDrawing.SIDE_BY_SIDE) {

@@ -2,6 +2,7 @@ package boltlore.trades.shipping;
 
 import boltlore.measure.Digits;
 import boltlore.measure.Party;
+import boltlore.measure.Wording;
 import boltlore.report.CautionNotes;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
@@ -9,6 +10,7 @@ import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.report.Words;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,9 +19,9 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
- * The draft of the document that dangerous goods travel with, in English, which the road rules take from every country
- * (5.4.1.4.1 of ADR: an official language of the forwarding country and, if that is none of them, English, French or
- * German). Particulars of 5.4.1.1.1 (a) to (k) of ADR, in their order and by their letters; by sea those of 5.4.1.4 and
+ * The draft of the document that dangerous goods travel with, in the order's language, and on a second page in English,
+ * which the road rules take from every country (5.4.1.4.1 of ADR: an official language of the forwarding country and, if
+ * that is none of them, English, French or German). Particulars of 5.4.1.1.1 (a) to (k) of ADR, in their order and by their letters; by sea those of 5.4.1.4 and
  * 5.4.1.5 of the IMDG Code.
  */
 final class TransportDocument {
@@ -37,29 +39,39 @@ final class TransportDocument {
 
     private final Shipment shipment;
     private final boolean road;
+    private final String language;
 
-    private TransportDocument(Shipment shipment) {
+    private TransportDocument(Shipment shipment, String language) {
         this.shipment = shipment;
+        this.language = language;
         this.road = shipment.route().by() == By.ROAD;
     }
 
     static Report compose(Shipment shipment) {
         String title = "Transport document for dangerous goods";
+        String language = shipment.order().language();
         ReportBuilder report = Report.named("dangerous-goods", title)
                 .about("Order " + shipment.order().name())
-                .by(shipment.workshop().name());
+                .by(shipment.workshop().name())
+                .in(Words.of(language, TransportDocument.class));
         if (shipment.order().placed() != null) {
             report.dated(shipment.order().placed());
         }
-        return report.page(new TransportDocument(shipment).page(title)).build();
+        report.page(new TransportDocument(shipment, language).page("Transport document", title));
+        if (!language.equals(Wording.ENGLISH)) {
+            report.page(new TransportDocument(shipment, Wording.ENGLISH)
+                    .page("In English", title)
+                    .in(Wording.ENGLISH));
+        }
+        return report.build();
     }
 
-    private PageBuilder page(String title) {
-        PageBuilder page = Page.named("Transport document")
+    private PageBuilder page(String name, String title) {
+        PageBuilder page = Page.named(name)
                 .footer(shipment.workshop().name() + " · " + title + ", order "
                         + shipment.order().name());
         page.title(title + ", draft");
-        CautionNotes.always(page, "dangerous-goods", shipment.workshop(), "en");
+        CautionNotes.always(page, "dangerous-goods", shipment.workshop(), language);
         page.heading("Description of the goods: (a), (b), (c), (d) and (k), in this order and with nothing between");
         shipment.dangerous().forEach(goods -> page.note("description", inLine(goods)));
         page.heading("Particulars, " + rules()).add(particulars());
@@ -92,6 +104,9 @@ final class TransportDocument {
 
     private TableBuilder particulars() {
         TableBuilder table = PARTICULARS.empty();
+        if (!language.equals(shipment.order().language())) {
+            table.about("language", language);
+        }
         for (DangerousGoods goods : shipment.dangerous()) {
             table.group(goods.un(), goods.un() + " in " + NumberFormats.crates(goods.crates()));
             of(goods).forEach(each -> PARTICULARS.add(table, "", each));
@@ -169,10 +184,10 @@ final class TransportDocument {
         return smallRun ? "Transport in accordance with special provision 310" : NONE;
     }
 
-    private static String packages(DangerousGoods goods) {
+    private String packages(DangerousGoods goods) {
         return goods.crates().stream()
                 .collect(Collectors.groupingBy(
-                        crate -> crate.type().says()
+                        crate -> crate.type().says().in(language)
                                 + (crate.type().unMark().isEmpty()
                                         ? ""
                                         : ", " + crate.type().unMark()),

@@ -38,8 +38,8 @@ public final class TestReport {
     private Report workbook() {
         ReportBuilder book = TestSheet.book(FILE, words.say("report.title"), plan, workshop, words);
         book.found(VerdictFindings.find(verdict))
-                .glance(new Heading(TestSheet.glance(plan), Look.TITLE))
-                .glance(Note.plain("", new VerdictWords(TestWords.in("en")).headline(verdict)));
+                .glance(new Heading(TestSheet.glance(plan, workshop), Look.TITLE))
+                .glance(Note.plain("", new VerdictWords(TestWords.in(workshop.language())).headline(verdict)));
         return book.page(TestSheet.print(verdictPage(), plan, words))
                 .page(TestSheet.print(ReadingsPage.compose(verdict, words), plan, words))
                 .build();

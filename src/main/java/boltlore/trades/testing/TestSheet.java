@@ -19,10 +19,12 @@ final class TestSheet {
 
     static Report sheet(TestPlan plan, Workshop workshop) {
         TestWords words = TestWords.in(plan.bill().order().language());
+        TestWords own = TestWords.in(workshop.language());
         ReportBuilder book = book(FILE, words.say("title"), plan, workshop, words)
                 .found(TestTrade.findings(plan))
-                .glance(new Heading(glance(plan) + ", catalogue revision " + plan.revision(), Look.TITLE))
-                .glance(FrontPage.limits(plan, TestWords.in("en")).build());
+                .glance(new Heading(
+                        glance(plan, workshop) + ", " + own.say("glance.revision", plan.revision()), Look.TITLE))
+                .glance(FrontPage.limits(plan, own).build());
         PageBuilder page =
                 FrontPage.compose(plan, workshop, words).also(GroupPage.compose(plan.groups(), workshop, words));
         book.page(upright(page, plan, words));
@@ -47,10 +49,10 @@ final class TestSheet {
         return order.placed() == null ? book : book.dated(order.placed());
     }
 
-    /** Order and base vehicle, for the terminal. */
-    static String glance(TestPlan plan) {
+    /** Order and base vehicle, for the terminal, in the workshop's language. */
+    static String glance(TestPlan plan, Workshop workshop) {
         return plan.order() + ", "
-                + plan.bill().order().choices().family().says().english();
+                + plan.bill().order().choices().family().says().in(workshop.language());
     }
 
     static PageBuilder print(PageBuilder page, TestPlan plan, TestWords words) {

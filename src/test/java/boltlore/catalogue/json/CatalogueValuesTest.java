@@ -80,6 +80,7 @@ class CatalogueValuesTest {
     @Test
     void the_workshop() {
         assertThat(catalogue.workshop().currency().getCurrencyCode()).isEqualTo("EUR");
+        assertThat(catalogue.workshop().language()).isEqualTo("en");
         assertThat(catalogue.workshop().languages()).containsExactly("en", "de");
         assertThat(catalogue.workshop().partners().get("Far Works").language()).isEqualTo("de");
         assertThat(catalogue.workshop().cautions().get("high-voltage").sheets()).containsExactly("bill", "picking");

@@ -180,6 +180,7 @@ public final class SampleOrders {
                 Currency.getInstance("EUR"),
                 BigDecimal.ONE,
                 ASSEMBLY_DAYS,
+                "en",
                 List.of("en"),
                 List.of(),
                 Map.of(),

@@ -184,6 +184,7 @@ public final class SmallKit {
                 Currency.getInstance("EUR"),
                 BigDecimal.ONE,
                 6,
+                "en",
                 List.of("en"),
                 List.of(),
                 Map.of(),

@@ -58,7 +58,7 @@ class FitterCardsTest {
 
     private static String words(List<? extends Block> blocks) {
         Report report = Report.named("part", "Part").page(Page.named("Part")).build();
-        Page all = new Page("Part", "en", report.pages().get(0).print(), List.copyOf(blocks));
+        Page all = new Page("Part", "Part", "en", report.pages().get(0).print(), List.copyOf(blocks));
         Report shown = new Report(
                 "part", "Part", "", "", null, "en", report.findings(), List.of(), List.of(all), report.data());
         return new TextWriter(400).text(shown).replaceAll("[\\s|+=-]+", " ");

@@ -56,7 +56,7 @@ class FixingsReportTest {
         FixingsMaker.KitFixings fixings = FixingsMaker.make(kit);
         List<String> told = fixings.joints().stream()
                 .filter(BoltedJoint::safety)
-                .map(joint -> SafetyPage.told(joint, fixings))
+                .map(joint -> SafetyPage.told(joint, fixings, "en"))
                 .toList();
         assertThat(told)
                 .doesNotHaveDuplicates()

@@ -178,6 +178,7 @@ final class Jointed {
                 washers == null ? List.of(washer(fixing.thread(), quantity.intValueExact())) : washers;
         List<BoltedJoint.Accompanying> all =
                 Stream.concat(under.stream(), with.stream()).toList();
-        return new BoltedJoint(Wording.english("Frame"), "frame", position, "", "", bolt, quantity, all, facts);
+        return new BoltedJoint(
+                Wording.english("Frame"), "frame", position, Wording.english(""), "", bolt, quantity, all, facts);
     }
 }

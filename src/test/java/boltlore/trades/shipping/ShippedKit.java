@@ -173,7 +173,7 @@ public final class ShippedKit {
     private CrateType crate() {
         return new CrateType(
                 "case",
-                "Case",
+                Wording.english("Case"),
                 new EnvelopeMm(1000, 800, 600),
                 new EnvelopeMm(1040, 840, 740),
                 new BigDecimal("20"),
@@ -191,7 +191,7 @@ public final class ShippedKit {
     private CrateType box() {
         return new CrateType(
                 "battery-box",
-                "Box",
+                Wording.english("Box"),
                 new EnvelopeMm(500, 400, 400),
                 new EnvelopeMm(530, 430, 450),
                 new BigDecimal("8"),

@@ -8,7 +8,6 @@ import boltlore.bill.Masses;
 import boltlore.catalogue.Customs;
 import boltlore.catalogue.Part;
 import boltlore.explanation.ItemWords;
-import boltlore.measure.Wording;
 import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Formula;
@@ -44,7 +43,7 @@ final class BillTable {
         this.costed = costed;
         this.currency = costed.currency();
         this.coins = new MinorUnit(currency).digits();
-        this.words = new ItemWords(costed.bill().order().choices().family());
+        this.words = new ItemWords(costed.bill().order().choices().family(), language());
         what();
         figures();
         spec.besideThePaper();
@@ -63,11 +62,9 @@ final class BillTable {
     private void what() {
         spec.text("part", "Part number", 11, row -> part(row).number().text())
                 .text("revision", "Rev.", 4, row -> part(row).revision())
-                .text(
-                        "name",
-                        "Name",
-                        40,
-                        row -> indent(row.item().level()) + part(row).name().english())
+                .column(
+                        Column.text("name", "Name").atMost(40),
+                        row -> Cell.of(part(row).name(), indent(row.item().level()) + "{0}"))
                 .quantity("quantity", "Qty", "", row -> row.item().quantity())
                 .text("unit", "Unit", 5, row -> part(row).unit())
                 .text("source", "Make, buy", 5, row -> word(part(row).source()));
@@ -92,14 +89,15 @@ final class BillTable {
     private void where() {
         spec.whole("leadDays", "Lead days", "", row -> part(row).leadDays())
                 .whole("level", "Level", "", row -> row.item().level())
-                .text(
+                .said(
                         "position",
                         "Position",
-                        row -> row.item().position().says().english())
+                        Column.USUAL_WIDEST,
+                        row -> row.item().position().says())
                 .text(
                         "finish",
                         "Finish",
-                        row -> costed.catalogue().finishSays(row.item().finish(), Wording.ENGLISH))
+                        row -> costed.catalogue().finishSays(row.item().finish(), language()))
                 .text("calledBy", "Needed by", row -> words.calledBy(row.item()));
     }
 
@@ -145,16 +143,24 @@ final class BillTable {
         TableBuilder table = spec.empty();
         Map<String, Totals> sums = costed.bySubSystem();
         costed.rowsBySubSystem().forEach((subSystem, items) -> {
-            table.group(subSystem, costed.catalogue().subSystemSays(subSystem, Wording.ENGLISH));
+            table.group(subSystem, costed.catalogue().subSystemSays(subSystem, language()));
             items.forEach(item -> spec.add(table, "", item));
-            subtotal(table, subSystem, items, sums.getOrDefault(subSystem, Totals.NONE));
+            subtotal(
+                    table,
+                    OrderHead.sumOf(subSystem, costed.catalogue()),
+                    items,
+                    sums.getOrDefault(subSystem, Totals.NONE));
         });
         totals(table);
         return table;
     }
 
-    private static void subtotal(TableBuilder table, String subSystem, List<ItemCost> rows, Totals sum) {
-        table.subtotal("Sum of " + subSystem + ", " + rows.size() + (rows.size() == 1 ? " row" : " rows"))
+    private String language() {
+        return costed.catalogue().workshop().language();
+    }
+
+    private static void subtotal(TableBuilder table, String sumOf, List<ItemCost> rows, Totals sum) {
+        table.subtotal(sumOf + ", " + rows.size() + (rows.size() == 1 ? " row" : " rows"))
                 .sum("massExtended", sum.massKg())
                 .sum("extended", sum.own())
                 .sum("coating", sum.coating());

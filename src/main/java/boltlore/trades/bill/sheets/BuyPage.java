@@ -61,7 +61,7 @@ final class BuyPage {
                         12,
                         purchase -> purchase.part().number().text())
                 .text("revision", "Rev.", 4, purchase -> purchase.part().revision())
-                .text("name", "Name", 40, purchase -> purchase.part().name().english())
+                .said("name", "Name", 40, purchase -> purchase.part().name())
                 .quantity("ordered", "To order", "", Purchase::ordered)
                 .text("unit", "Unit", 5, purchase -> purchase.part().unit())
                 .column(

@@ -1,6 +1,8 @@
 package boltlore.trades.bill.sheets;
 
 import boltlore.order.Extra;
+import boltlore.report.Cell;
+import boltlore.report.Column;
 import boltlore.report.PageBuilder;
 import boltlore.report.RowBuilder;
 import boltlore.report.TableBuilder;
@@ -30,7 +32,9 @@ final class ExtrasTable {
         List<ExtraCost> extras = costed.extras();
         Quotation quotation = pricing.quotation().orElse(null);
         TableSpec<Integer> spec = TableSpec.<Integer>named("extras")
-                .text("extra", "Extra", 24, i -> says(extras.get(i).extra(), costed))
+                .column(
+                        Column.text("extra", "Extra").atMost(24),
+                        i -> says(extras.get(i).extra(), costed))
                 .quantity("quantity", "Quantity", "", i -> extras.get(i).extra().quantity())
                 .text("unit", "Unit", 5, i -> extras.get(i).extra().unit())
                 .text(
@@ -59,9 +63,9 @@ final class ExtrasTable {
         return table;
     }
 
-    private static String says(Extra extra, CostedBill costed) {
+    private static Cell says(Extra extra, CostedBill costed) {
         return extra.part() == null
-                ? extra.says()
-                : extra.part() + " " + costed.catalogue().part(extra.part()).name();
+                ? Cell.of(extra.says())
+                : Cell.of(costed.catalogue().part(extra.part()).name(), extra.part() + " {0}");
     }
 }

@@ -23,13 +23,6 @@ final class FindingsPage {
     /** A finding and who found it. */
     private record Row(String by, Finding finding) {}
 
-    private static final TableSpec<Row> FINDINGS = TableSpec.<Row>named("findings")
-            .text("severity", "Severity", 10, row -> row.finding().severity().says())
-            .text("by", "By", 12, Row::by)
-            .text("kind", "Finding", 22, row -> row.finding().kind().title("en"))
-            .text("says", "What was found", 60, row -> row.finding().says())
-            .code("code", row -> row.finding().kind().code());
-
     private static final TableSpec<Waiver> WAIVERS = TableSpec.<Waiver>named("waivers")
             .text("finding", "Finding", 26, FindingsPage::waived)
             .text("who", "Who", 14, Waiver::who)
@@ -55,8 +48,21 @@ final class FindingsPage {
         ExtrasTable.add(page, pricing);
         page.heading("Cautions");
         SortedSet<String> codes = costed.bill().resolved().kit().cautionsOn("bill");
-        CautionNotes.add(page, codes, costed.catalogue().workshop(), "Caution", "en");
+        CautionNotes.add(page, codes, costed.catalogue().workshop(), "Caution", head.language());
         return page.signatures("Checked by", "Released by");
+    }
+
+    private static TableSpec<Row> spec(String language) {
+        return TableSpec.<Row>named("findings")
+                .text(
+                        "severity",
+                        "Severity",
+                        10,
+                        row -> row.finding().severity().says(language))
+                .text("by", "By", 12, Row::by)
+                .text("kind", "Finding", 22, row -> row.finding().kind().title(language))
+                .text("says", "What was found", 60, row -> row.finding().says(language))
+                .code("code", row -> row.finding().kind().code());
     }
 
     /** The worst first, and by who found it. */
@@ -64,10 +70,11 @@ final class FindingsPage {
         if (all(found).findAny().isEmpty()) {
             page.note("Nothing was found that a person must check or know of.");
         } else {
-            page.add(FINDINGS.of(found.stream()
-                    .flatMap(by -> by.findings().all().stream().map(finding -> new Row(by.by(), finding)))
-                    .sorted(Comparator.comparing(row -> row.finding().severity()))
-                    .toList()));
+            page.add(spec(head.language())
+                    .of(found.stream()
+                            .flatMap(by -> by.findings().all().stream().map(finding -> new Row(by.by(), finding)))
+                            .sorted(Comparator.comparing(row -> row.finding().severity()))
+                            .toList()));
         }
         List<Waiver> waived = costed.bill().order().waived();
         if (!waived.isEmpty()) {
@@ -80,13 +87,13 @@ final class FindingsPage {
     }
 
     /** '2 Check, 6 Note'; 'none'. */
-    static String count(List<FoundBy> found) {
+    static String count(List<FoundBy> found, String language) {
         Map<Severity, Long> counts =
                 all(found).collect(Collectors.groupingBy(Finding::severity, TreeMap::new, Collectors.counting()));
         return counts.isEmpty()
                 ? "none"
                 : counts.entrySet().stream()
-                        .map(count -> count.getValue() + " " + count.getKey().says())
+                        .map(count -> count.getValue() + " " + count.getKey().says(language))
                         .collect(Collectors.joining(", "));
     }
 

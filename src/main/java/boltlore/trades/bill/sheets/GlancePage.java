@@ -4,7 +4,6 @@ import boltlore.catalogue.BuildDate;
 import boltlore.explanation.ChoiceWords;
 import boltlore.findings.Finding;
 import boltlore.findings.Severity;
-import boltlore.measure.Wording;
 import boltlore.order.Order;
 import boltlore.report.BarChart;
 import boltlore.report.Look;
@@ -43,7 +42,7 @@ final class GlancePage {
                 .title("Order " + order.name() + " at a glance")
                 .add(particulars(order))
                 .heading("What was chosen")
-                .note("chosen", String.join(". ", ChoiceWords.say(order, Wording.ENGLISH)) + ".");
+                .note("chosen", String.join(". ", ChoiceWords.say(order, head.language())) + ".");
         if (!order.notes().isEmpty()) {
             page.add(new Note(Look.NOTE, "order", "Notes on the order", order.notes()));
         }
@@ -61,9 +60,13 @@ final class GlancePage {
                         Finding::severity,
                         TreeMap::new,
                         Collectors.mapping(
-                                finding -> finding.kind().title("en"), Collectors.toCollection(TreeSet::new))))
+                                finding -> finding.kind().title(head.language()),
+                                Collectors.toCollection(TreeSet::new))))
                 .forEach((severity, kinds) -> page.add(new Note(
-                        Look.NOTE, "finding", severity.says() + ", see the findings", String.join(", ", kinds))));
+                        Look.NOTE,
+                        "finding",
+                        severity.says(head.language()) + ", see the findings",
+                        String.join(", ", kinds))));
     }
 
     private void totals(PageBuilder page) {
@@ -93,7 +96,7 @@ final class GlancePage {
                 .ifPresent(quotation ->
                         says.say("quoted-in", "Price in", quotation.currency().getCurrencyCode()));
         times(says);
-        says.say("findings", "Findings", FindingsPage.count(found));
+        says.say("findings", "Findings", FindingsPage.count(found, head.language()));
         return says;
     }
 

@@ -96,7 +96,7 @@ final class JobCardsPage {
         if (!notes.isEmpty()) {
             page.add(new Note(Look.NOTE, "notes", "Notes on the order", notes));
         }
-        CautionNotes.add(page, cautions(), costed.catalogue().workshop(), "Caution", "en");
+        CautionNotes.add(page, cautions(), costed.catalogue().workshop(), "Caution", head.language());
         return page.add(table()).frozen(1);
     }
 
@@ -154,7 +154,7 @@ final class JobCardsPage {
         String material = words.material(job.part().making());
         String drawn = drawing == null ? "" : " · drawing " + drawing.number() + " issue " + drawing.issue();
         return job.part().number() + " rev. " + job.part().revision() + " · "
-                + job.part().name() + drawn + (material.isEmpty() ? "" : " · " + material) + " · make "
+                + head.says(job.part().name()) + drawn + (material.isEmpty() ? "" : " · " + material) + " · make "
                 + Digits.plain(job.count());
     }
 

@@ -2,7 +2,6 @@ package boltlore.trades.bill.sheets;
 
 import boltlore.catalogue.Drawing;
 import boltlore.measure.PartNumber;
-import boltlore.measure.Wording;
 import boltlore.report.CautionNotes;
 import boltlore.report.Column;
 import boltlore.report.PageBuilder;
@@ -68,7 +67,7 @@ final class MakePage {
     private void what() {
         spec.text("part", "Part number", 12, job -> job.part().number().text())
                 .text("revision", "Rev.", 4, job -> job.part().revision())
-                .text("name", "Name", 52, job -> job.part().name().english())
+                .said("name", "Name", 52, job -> job.part().name())
                 .text("drawing", "Drawing", 12, job -> drawn(job, Drawing::number))
                 .text("issue", "Issue", 5, job -> drawn(job, Drawing::issue))
                 .text(
@@ -76,7 +75,7 @@ final class MakePage {
                         "Material",
                         40,
                         job -> words.material(job.part().making()))
-                .text("finish", "Finish", 34, job -> costed.catalogue().finishSays(job.finish(), Wording.ENGLISH))
+                .text("finish", "Finish", 34, job -> costed.catalogue().finishSays(job.finish(), head.language()))
                 .quantity("count", "Make", "", Job::count);
         if (jobs.stream().anyMatch(job -> undecided.containsKey(job.part().number()))) {
             spec.quantity(
@@ -108,7 +107,7 @@ final class MakePage {
                 JobCardsPage.cautions(jobs, costed.catalogue().workshop()),
                 costed.catalogue().workshop(),
                 "Caution",
-                "en");
+                head.language());
         TableBuilder table = spec.empty();
         jobs.forEach(job -> spec.add(table, job.part().number().text(), job));
         table.total("all", "All parts").sum("minutes", Job.minutes(jobs));

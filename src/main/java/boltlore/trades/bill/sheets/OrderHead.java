@@ -1,6 +1,7 @@
 package boltlore.trades.bill.sheets;
 
 import boltlore.catalogue.Catalogue;
+import boltlore.measure.Wording;
 import boltlore.order.Order;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
@@ -9,6 +10,8 @@ import boltlore.report.ParticularsBuilder;
 import boltlore.report.PrintSetup;
 import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
+import boltlore.report.Words;
+import boltlore.trades.picking.PickingTrade;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
@@ -28,7 +31,8 @@ final class OrderHead {
     ReportBuilder book(String file, String title) {
         ReportBuilder book = Report.named(file, title)
                 .about("Order " + order.name() + ", " + vehicle())
-                .by(catalogue.workshop().name());
+                .by(catalogue.workshop().name())
+                .in(Words.of(language(), BillReport.class, PickingTrade.class));
         return order.placed() == null ? book : book.dated(order.placed());
     }
 
@@ -64,8 +68,24 @@ final class OrderHead {
         }
     }
 
+    /** What the workshop's own sheets speak. */
+    String language() {
+        return catalogue.workshop().language();
+    }
+
+    String says(Wording name) {
+        return name.in(language());
+    }
+
+    /** 'Sum of high voltage': English says its own name, any other language what the workshop calls it there. */
+    static String sumOf(String subSystem, Catalogue catalogue) {
+        String language = catalogue.workshop().language();
+        boolean english = language.equals(Wording.ENGLISH);
+        return "Sum of " + (english ? subSystem : catalogue.subSystemSays(subSystem, language));
+    }
+
     String vehicle() {
-        return order.choices().family().says().english();
+        return says(order.choices().family().says());
     }
 
     String footer() {

@@ -2,7 +2,6 @@ package boltlore.trades.bill.sheets;
 
 import boltlore.bill.Origin;
 import boltlore.catalogue.Part;
-import boltlore.measure.Wording;
 import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Kind;
@@ -53,7 +52,7 @@ final class ShortBill {
         this.spec = TableSpec.<Line>named("bill-in-short")
                 .text("part", "Part number", 11, line -> line.part().number().text())
                 .text("revision", "Rev.", 4, line -> line.part().revision())
-                .text("name", "Name", 54, ShortBill::name)
+                .column(Column.text("name", "Name").atMost(54), ShortBill::name)
                 .quantity(
                         "quantity",
                         "Qty",
@@ -82,19 +81,23 @@ final class ShortBill {
     }
 
     /** Parts stand to the right of what they are in. */
-    private static String name(Line line) {
-        return "· ".repeat(isAdded(line.first()) ? 0 : line.first().item().level() - 1)
-                + line.part().name().english();
+    private static Cell name(Line line) {
+        int inside = isAdded(line.first()) ? 0 : line.first().item().level() - 1;
+        return Cell.of(line.part().name(), "· ".repeat(inside) + "{0}");
     }
 
     private TableBuilder table() {
         TableBuilder table = spec.empty();
         Map<String, Totals> sums = costed.bySubSystem();
         costed.rowsBySubSystem().forEach((subSystem, rows) -> {
-            table.group(subSystem, costed.catalogue().subSystemSays(subSystem, Wording.ENGLISH));
+            table.group(
+                    subSystem,
+                    costed.catalogue()
+                            .subSystemSays(
+                                    subSystem, costed.catalogue().workshop().language()));
             lines(rows).forEach(line -> spec.add(table, "", line));
             Totals sum = sums.getOrDefault(subSystem, Totals.NONE);
-            table.subtotal("Sum of " + subSystem)
+            table.subtotal(OrderHead.sumOf(subSystem, costed.catalogue()))
                     .sum("mass", sum.massKg())
                     .sum("cost", sum.own())
                     .sum("coating", sum.coating());

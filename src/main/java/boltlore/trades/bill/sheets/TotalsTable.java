@@ -5,7 +5,6 @@ import static boltlore.report.Formula.fixed;
 import static boltlore.report.Formula.product;
 import static boltlore.report.Formula.sum;
 
-import boltlore.measure.Wording;
 import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Formula;
@@ -62,7 +61,13 @@ final class TotalsTable {
     private TableSpec<String> spec() {
         Currency currency = costed.currency();
         return TableSpec.<String>named(NAME)
-                .text("subSystem", "Sub-system", 24, each -> costed.catalogue().subSystemSays(each, Wording.ENGLISH))
+                .text(
+                        "subSystem",
+                        "Sub-system",
+                        24,
+                        each -> costed.catalogue()
+                                .subSystemSays(
+                                        each, costed.catalogue().workshop().language()))
                 .whole(
                         "rows",
                         "Rows in the file",

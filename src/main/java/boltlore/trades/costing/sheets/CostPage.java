@@ -58,7 +58,7 @@ final class CostPage {
         page.heading("Full cost").add(elements()).picture(CostBars.draw(cost));
         page.heading("From cost to price").add(price()).add(margin());
         cores(page);
-        FindingsTable.add(page, findings, "en");
+        FindingsTable.add(page, findings, workshopLanguage());
         return page;
     }
 
@@ -177,6 +177,10 @@ final class CostPage {
                 .say("margin-left-percent", "Margin, % of the price before tax", Kind.percent(2), percent);
     }
 
+    private String workshopLanguage() {
+        return cost.costed().catalogue().workshop().language();
+    }
+
     /** For the terminal: days, margin, lead time, and what may leave the house. */
     ParticularsBuilder glance() {
         BigDecimal percent = calculation.marginLeftPercent().setScale(1, RoundingMode.HALF_UP);
@@ -185,7 +189,7 @@ final class CostPage {
                         "margin",
                         "Margin",
                         Money.says(calculation.left(), home) + " (" + percent + " %), after discount and rounding")
-                .say("lead", "Lead time", LeadPage.says(cost.costed().times().path()))
+                .say("lead", "Lead time", LeadPage.says(cost.costed().times().path(), workshopLanguage()))
                 .say("send", "Send out", "only the folder 'customer'");
     }
 }

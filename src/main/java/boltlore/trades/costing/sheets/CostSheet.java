@@ -6,6 +6,7 @@ import boltlore.report.Heading;
 import boltlore.report.Look;
 import boltlore.report.PageBuilder;
 import boltlore.report.Report;
+import boltlore.report.Words;
 import boltlore.report.drawing.Svg;
 import boltlore.trades.FoundBy;
 import boltlore.trades.costing.cost.FullCost;
@@ -28,6 +29,7 @@ public final class CostSheet {
         return Report.named(FILE, "Cost statement")
                 .about("Order " + order.name())
                 .by(cost.costed().catalogue().workshop().name())
+                .in(Words.of(cost.costed().catalogue().workshop().language(), CostSheet.class))
                 .dated(calculation.quotation().on())
                 .found(findings)
                 .glance(new Heading(order.name() + ", " + order.customer(), Look.TITLE))

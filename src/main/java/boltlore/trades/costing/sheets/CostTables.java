@@ -1,7 +1,6 @@
 package boltlore.trades.costing.sheets;
 
 import boltlore.measure.PartNumber;
-import boltlore.measure.Wording;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.RowBuilder;
@@ -82,7 +81,11 @@ final class CostTables {
                 .text(
                         "sub-system",
                         "Sub-system",
-                        row -> cost.costed().catalogue().subSystemSays(row.getKey(), Wording.ENGLISH));
+                        row -> cost.costed()
+                                .catalogue()
+                                .subSystemSays(
+                                        row.getKey(),
+                                        cost.costed().catalogue().workshop().language()));
         TableBuilder table = elements(
                         spec.money("kit-work", "Kit as a whole", currency, row -> orEmpty(ofWholeKit(row.getValue()))),
                         elements,
@@ -135,15 +138,11 @@ final class CostTables {
                 cost.costed().bill().resolved().kit().quantities();
         TableSpec<Map.Entry<PartNumber, Elements>> spec = TableSpec.<Map.Entry<PartNumber, Elements>>named("made")
                 .text("part", "Part", made -> made.getKey().text())
-                .text(
+                .said(
                         "name",
                         "Name",
                         34,
-                        made -> cost.costed()
-                                .catalogue()
-                                .part(made.getKey())
-                                .name()
-                                .english())
+                        made -> cost.costed().catalogue().part(made.getKey()).name())
                 .quantity("quantity", "Quantity", "", made -> quantities.getOrDefault(made.getKey(), BigDecimal.ZERO));
         Elements all = Elements.sum(cost.made().values());
         List<Element> elements = OF_MADE_PARTS.stream()

@@ -73,7 +73,7 @@ final class LandedPage {
     private static TableSpec<LandedPart> spec(Currency currency) {
         return TableSpec.<LandedPart>named("landed")
                 .text("part", "Part", each -> each.part().number().text())
-                .text("name", "Name", 48, each -> each.part().name().english())
+                .said("name", "Name", 48, each -> each.part().name())
                 .quantity("issued", "Issued", "", each -> each.issued().setScale(SHOWN_DECIMALS, RoundingMode.HALF_UP))
                 .text("unit", "Unit", 6, each -> each.part().unit())
                 .money("price", "Price", currency, LandedPart::price)

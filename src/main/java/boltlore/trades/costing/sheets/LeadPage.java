@@ -26,11 +26,13 @@ final class LeadPage {
 
     private final LeadPath path;
     private final @Nullable LocalDate due;
+    private final String language;
 
     private LeadPage(Calculation calculation) {
         CostedBill costed = calculation.cost().costed();
         this.path = costed.times().path();
         this.due = costed.bill().order().due();
+        this.language = costed.catalogue().workshop().language();
     }
 
     static PageBuilder compose(Calculation calculation, String footer) {
@@ -39,7 +41,7 @@ final class LeadPage {
 
     private PageBuilder page(String footer) {
         PageBuilder page = Page.named("Lead time").footer(footer).title("Critical path of the kit");
-        page.note(says(path));
+        page.note(says(path, language));
         TableSpec<Slot<Step>> chain = steps("critical-path").whole("saving", "Saving if halved", "days", this::gain);
         page.heading("Critical path").add(chain.of(path.chain()));
         List<Slot<Step>> first = path.first(MOST);
@@ -73,11 +75,7 @@ final class LeadPage {
                         "part",
                         "Part",
                         slot -> compose(slot, part -> part.number().text()))
-                .text(
-                        "name",
-                        "Name",
-                        30,
-                        slot -> compose(slot, part -> part.name().english()))
+                .said("name", "Name", 30, slot -> compose(slot, Part::name))
                 .whole("duration", "Duration", "days", slot -> slot.activity().days());
         spec.whole("earliest-start", "Earliest start", "day", Slot::earliestStart)
                 .whole("latest-start", "Latest start", "day", Slot::latestStart);
@@ -91,7 +89,7 @@ final class LeadPage {
         return path.days() - slot.latestStart();
     }
 
-    private static @Nullable String compose(Slot<Step> slot, Function<Part, String> said) {
+    private static <T> @Nullable T compose(Slot<Step> slot, Function<Part, T> said) {
         Part part = slot.activity().what().part();
         return part == null ? null : said.apply(part);
     }
@@ -103,9 +101,9 @@ final class LeadPage {
     }
 
     /** 'The kit ships after 55 days: order and receive DU-90 (49 days); then …', and what would shorten it. */
-    static String says(LeadPath path) {
+    static String says(LeadPath path, String language) {
         return path.chain().stream()
-                        .map(LeadPage::step)
+                        .map(slot -> step(slot, language))
                         .collect(Collectors.joining("; then ", "The kit ships after " + path.days() + " days: ", ". "))
                 + saving(path);
     }
@@ -131,10 +129,10 @@ final class LeadPage {
                 .collect(Collectors.joining(", "));
     }
 
-    private static String step(Slot<Step> slot) {
+    private static String step(Slot<Step> slot, String language) {
         Part part = slot.activity().what().part();
         String what = slot.activity().what().what().says().toLowerCase(Locale.ROOT);
-        String of = part == null ? "" : " " + part.number() + " " + part.name().english();
+        String of = part == null ? "" : " " + part.number() + " " + part.name().in(language);
         return what + of + ", " + slot.activity().days() + " days";
     }
 }
