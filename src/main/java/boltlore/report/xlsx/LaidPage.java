@@ -68,6 +68,14 @@ record LaidPage(
                 .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
     }
 
+    /** A page with the sheets of paper that it takes, which are looked for once. */
+    record Paged(LaidPage page, PageBreaks breaks) {
+
+        static Paged of(LaidPage page) {
+            return new Paged(page, PageBreaks.of(page));
+        }
+    }
+
     /** The rows of a block, from its first to its last. */
     record Stretch(Block block, int first, int last) {}
 

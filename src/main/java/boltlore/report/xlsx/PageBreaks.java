@@ -87,7 +87,7 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
         double paper = paper(page) - ROUNDED;
         Set<Table> headedAgain = page.tablesThat(table -> !splitting.contains(table) && Divided.hasGroups(table));
         Ways best = new Ways(page, paper, Optional.empty(), splitting, headedAgain);
-        if (best.isOneSheet()) {
+        if (best.breaks().after().isEmpty()) {
             return best.breaks();
         }
         for (LaidTable table : page.tables().values()) {
@@ -162,11 +162,6 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
 
         double harm() {
             return least[size];
-        }
-
-        /** Whether it takes no break: headings to repeat would change nothing. */
-        boolean isOneSheet() {
-            return from[size] == 0;
         }
 
         PageBreaks breaks() {
@@ -267,7 +262,11 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
                 // From the fullest sheet on, which does least harm of its own: few others are worth to be weighed at
                 // all.
                 double atLeast = A_SHEET + (end < size ? harmBefore[end] : 0);
-                for (int start = firstOfSheet(end); start < end; start++) {
+                int fullest = end - 1;
+                while (fullest > 0 && filled[end] - upTo[fullest - 1] + above[fullest - 1] <= paper) {
+                    fullest--;
+                }
+                for (int start = fullest; start < end; start++) {
                     if (least[start] + atLeast <= least[end]) {
                         double harm = least[start] + harmOf(start, end, filled[end] - upTo[start] + above[start]);
                         if (harm <= least[end]) {
@@ -277,15 +276,6 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
                     }
                 }
             }
-        }
-
-        /** The first row of the fullest sheet that ends before a row; at least one row stands on it. */
-        private int firstOfSheet(int end) {
-            int start = end - 1;
-            while (start > 0 && filled[end] - upTo[start - 1] + above[start - 1] <= paper) {
-                start--;
-            }
-            return start;
         }
 
         private void head() {

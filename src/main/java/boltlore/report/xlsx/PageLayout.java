@@ -19,6 +19,7 @@ import boltlore.report.xlsx.LaidPage.LaidChart;
 import boltlore.report.xlsx.LaidPage.LaidPicture;
 import boltlore.report.xlsx.LaidPage.LaidRow;
 import boltlore.report.xlsx.LaidPage.LaidTable;
+import boltlore.report.xlsx.LaidPage.Paged;
 import boltlore.report.xlsx.LaidPage.Rows;
 import boltlore.report.xlsx.LaidPage.Spot;
 import boltlore.report.xlsx.LaidPage.Stretch;
@@ -47,14 +48,6 @@ final class PageLayout implements Block.Cases<Void> {
 
     private static final int MOST_TIMES = 6;
     private static final double MUCH_HIGHER = 1.06;
-
-    /** A page with the sheets of paper that it takes, which are looked for once. */
-    record Paged(LaidPage page, PageBreaks breaks) {
-
-        private static Paged of(LaidPage page) {
-            return new Paged(page, PageBreaks.of(page));
-        }
-    }
 
     private final String language;
     private final double sheet;

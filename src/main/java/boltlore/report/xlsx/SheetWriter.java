@@ -58,7 +58,7 @@ final class SheetWriter {
     private final PageBreaks breaks;
     private final WorkbookNames names;
 
-    SheetWriter(XSSFWorkbook book, StreamedSheet sheet, PageLayout.Paged paged, WorkbookNames names) {
+    SheetWriter(XSSFWorkbook book, StreamedSheet sheet, LaidPage.Paged paged, WorkbookNames names) {
         this.book = book;
         this.sheet = sheet;
         this.page = paged.page();

@@ -62,10 +62,10 @@ public final class XlsxWriter implements ReportWriter {
         XSSFWorkbook book = new XSSFWorkbook(new StreamingFactory());
         try {
             properties(book.getProperties().getCoreProperties(), report);
-            List<PageLayout.Paged> paged = report.pages().stream()
+            List<LaidPage.Paged> paged = report.pages().stream()
                     .map(page -> PageLayout.lay(page, page.languageIn(report)))
                     .toList();
-            List<LaidPage> pages = paged.stream().map(PageLayout.Paged::page).toList();
+            List<LaidPage> pages = paged.stream().map(LaidPage.Paged::page).toList();
             WorkbookNames names = new WorkbookNames(report.pages());
             Map<String, CellStyles> styles = new HashMap<>();
             FormulaText formulas = new FormulaText(
