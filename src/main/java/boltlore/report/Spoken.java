@@ -1,5 +1,6 @@
 package boltlore.report;
 
+import boltlore.report.PrintSetup.PageCount;
 import boltlore.report.drawing.Drawing;
 import boltlore.report.drawing.Mark;
 import java.util.HashMap;
@@ -26,12 +27,18 @@ final class Spoken implements Block.Cases<Block> {
 
     /** The page, whatever language it says it is in. */
     Page spoken(Page page) {
-        return new Page(
-                page.name(),
-                say(page.tab()),
-                page.language(),
-                page.print().withFooter(say(page.print().footer())),
-                blocks(page.blocks()));
+        return new Page(page.name(), say(page.tab()), page.language(), print(page.print()), blocks(page.blocks()));
+    }
+
+    private PrintSetup print(PrintSetup print) {
+        PrintSetup said = print.withFooter(say(print.footer()));
+        if (words.isNone() || !print.count().equals(PageCount.ENGLISH)) {
+            return said;
+        }
+        String count = say("Page {0} of {1}");
+        int first = count.indexOf("{0}");
+        return said.withCount(new PageCount(
+                count.substring(0, first), count.substring(first + "{0}".length(), count.indexOf("{1}"))));
     }
 
     String say(String text) {
@@ -64,10 +71,9 @@ final class Spoken implements Block.Cases<Block> {
 
     @Override
     public Table table(Table table) {
-        if (words.language().isEmpty()
-                || words.isNone()
-                        && table.rows().stream()
-                                .noneMatch(row -> row.cells().stream().anyMatch(Cell.Said.class::isInstance))) {
+        boolean named =
+                table.rows().stream().anyMatch(row -> row.cells().stream().anyMatch(Cell.Said.class::isInstance));
+        if (words.language().isEmpty() || (words.isNone() && !named)) {
             return table;
         }
         List<Column> columns = table.columns().stream()

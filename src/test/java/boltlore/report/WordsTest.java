@@ -84,6 +84,7 @@ class WordsTest {
                 .build();
         Page german = report.page("Short");
         assertThat(german.tab()).isEqualTo("Fehlteile");
+        assertThat(german.print().count()).isEqualTo(new PrintSetup.PageCount("Seite ", " von "));
         Table said = german.tables().findFirst().orElseThrow();
         assertThat(said.name()).isEqualTo("part");
         assertThat(said.columns().get(3).headingWithUnit()).isEqualTo("Nehmen (Stück)");

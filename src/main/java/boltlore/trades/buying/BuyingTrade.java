@@ -19,7 +19,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -95,19 +94,19 @@ public final class BuyingTrade extends Trade {
                 .max(Comparator.comparingInt((PlannedReceipt receipt) -> receipt.lateBy(now)))
                 .orElseThrow();
         String name = order.order();
-        return new Finding(
+        return Finding.of(
                 BuyingFinding.ORDERED_TOO_LATE,
                 name,
-                Map.of(
-                        "order", name,
-                        "due", order.due(),
-                        "items",
-                                (int) late.stream()
-                                        .map(PlannedReceipt::item)
-                                        .distinct()
-                                        .count(),
-                        "part", worst.item().toString(),
-                        "days", worst.lateBy(now)));
+                "order",
+                name,
+                "due",
+                order.due(),
+                "items",
+                (int) late.stream().map(PlannedReceipt::item).distinct().count(),
+                "part",
+                worst.item().toString(),
+                "days",
+                worst.lateBy(now));
     }
 
     private static Stream<Finding> withoutDay(ShopPlan plan) {
@@ -120,16 +119,19 @@ public final class BuyingTrade extends Trade {
     private static Stream<Finding> sooner(ShopPlan plan) {
         return plan.toHurry().stream()
                 .flatMap(item -> item.brought().stream()
-                        .map(brought -> new Finding(
+                        .map(brought -> Finding.of(
                                 BuyingFinding.NEEDED_SOONER,
                                 brought.receipt().name() + " " + item.item(),
-                                Map.of(
-                                        "receipt", brought.receipt().name(),
-                                        "part", item.item().toString(),
-                                        "quantity", Digits.plain(brought.quantity()),
-                                        "expected",
-                                                StoresNow.date(brought.receipt().period()),
-                                        "needed", StoresNow.date(brought.wanted())))));
+                                "receipt",
+                                brought.receipt().name(),
+                                "part",
+                                item.item().toString(),
+                                "quantity",
+                                Digits.plain(brought.quantity()),
+                                "expected",
+                                StoresNow.date(brought.receipt().period()),
+                                "needed",
+                                StoresNow.date(brought.wanted()))));
     }
 
     private static Stream<Finding> tooSmall(ShopPlan plan) {

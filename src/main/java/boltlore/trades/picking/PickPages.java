@@ -10,6 +10,7 @@ import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.report.Words;
 import boltlore.trades.KitInWork;
 import boltlore.trades.picking.PickColumns.Handed;
 import java.util.LinkedHashMap;
@@ -48,10 +49,12 @@ final class PickPages {
 
     private final KitInWork kit;
     private final PickColumns columns;
+    private final Words words;
 
     PickPages(KitInWork kit, PickColumns columns) {
         this.kit = kit;
         this.columns = columns;
+        this.words = kit.words(PickPages.class);
     }
 
     /** 'Order BL-1001 · Some Customer · pick list · catalogue 1a2b3c4d': what a sheet is when it has left its pile. */
@@ -256,7 +259,8 @@ final class PickPages {
     /** 'Front 4, Cabin 8, spares 1': all that is taken, for whoever adds it up. */
     private String byStage(PickRow row) {
         Stream<String> stages = row.byStage().stream()
-                .map(at -> kit.workshop().stageSays(at.stage(), language()) + " " + Digits.plain(at.quantity()));
+                .map(at -> kit.workshop().stageSays(at.stage(), language()) + " "
+                        + words.number(Digits.plain(at.quantity())));
         Stream<String> spares =
                 row.spares().signum() > 0 ? Stream.of("spares " + Digits.plain(row.spares())) : Stream.empty();
         return Stream.concat(stages, spares).collect(Collectors.joining(", "));
