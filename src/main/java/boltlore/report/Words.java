@@ -35,10 +35,15 @@ public final class Words {
 
     private static final Pattern TRANSLATED = Pattern.compile("\\s+([a-z]{2,3}): (.+)");
     private static final Pattern SLOT = Pattern.compile("\\{([0-9])(#?)\\}");
+    /** Any text within one sentence. */
+    private static final String ANY = "((?:(?![.!?] [\\p{Lu}'„]).)+?)";
+
     private static final String NUMBER = "([-−+±]?\\d+(?:[.,]\\d+)*)";
     private static final Pattern HIGH_SIGN = Pattern.compile(" (?=[:;!?%»])|(?<=«) ");
+    private static final Pattern COLON = Pattern.compile("(?<![\u00A0\\s]): ");
+    private static final Pattern SENTENCE = Pattern.compile("(?<=[.!?]) (?=[\\p{Lu}'„])");
     private static final List<Pattern> BETWEEN = List.of(
-            Pattern.compile("(?<=[.!?]) (?=\\S)"),
+            SENTENCE,
             Pattern.compile("; "),
             Pattern.compile(" · "),
             Pattern.compile("(?<=\\S): (?=\\S)"),
@@ -60,7 +65,7 @@ public final class Words {
             int literal = 0;
             while (slot.find()) {
                 regex.append(Pattern.quote(english.substring(from, slot.start())));
-                regex.append(slot.group(2).isEmpty() ? "(.+?)" : NUMBER);
+                regex.append(slot.group(2).isEmpty() ? ANY : NUMBER);
                 places.add(slot.group());
                 literal += slot.start() - from;
                 from = slot.end();
@@ -172,6 +177,9 @@ public final class Words {
     }
 
     private String byPieces(String english) {
+        if (english.endsWith(".") && !SENTENCE.matcher(english).find() && english.length() > 1) {
+            return say(english.substring(0, english.length() - 1)) + ".";
+        }
         for (Pattern between : BETWEEN) {
             Matcher gap = between.matcher(english);
             StringBuilder said = new StringBuilder();
@@ -182,13 +190,19 @@ public final class Words {
             }
             if (from > 0) {
                 String all = said.append(say(english.substring(from))).toString();
-                return all.equals(english) ? english : typeset(all.replace(": ", Note.colon(language)), language);
+                return all.equals(english)
+                        ? english
+                        : typeset(COLON.matcher(all).replaceAll(Note.colon(language)), language);
             }
         }
         return english;
     }
 
-    private String number(String english) {
+    /** A number as the language writes it: '1,234.50' becomes '1.234,50'. */
+    public String number(String english) {
+        if (isNone()) {
+            return english;
+        }
         DecimalFormatSymbols signs = DecimalFormatSymbols.getInstance(Locale.forLanguageTag(language));
         return english.replace(',', '\n')
                 .replace('.', signs.getDecimalSeparator())
