@@ -31,8 +31,8 @@ final class CoolingPage {
         PageBuilder page = Page.named("Cooling").footer(footer);
         page.title("Cooling").add(KitReport.head(kit, "cooling-head"));
         page.heading("Flow and temperature").add(circuits(circuits)).note(FORMULAS);
-        FindingsTable.add(page, kit.answered(findings), "en");
-        CautionNotes.always(page, "cooling", kit.workshop(), "en");
+        FindingsTable.add(page, kit.answered(findings), kit.workshop().language());
+        CautionNotes.always(page, "cooling", kit.workshop(), kit.workshop().language());
         return page.signatures("Checked by");
     }
 
