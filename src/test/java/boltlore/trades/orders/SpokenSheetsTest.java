@@ -57,7 +57,8 @@ class SpokenSheetsTest {
             "driving",
             "mounting",
             "picking",
-            "schedule");
+            "schedule",
+            "spares");
 
     private static final List<String> ORDERS = List.of("bl-1001", "bl-1004", "bl-1010", "bl-2001");
     private static final Pattern TEXT = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
