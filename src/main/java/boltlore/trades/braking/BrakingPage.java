@@ -86,8 +86,8 @@ final class BrakingPage {
         if (reserve != null) {
             vacuum(page, reserve);
         }
-        FindingsTable.add(page, kit.answered(judged.findings()), "en");
-        CautionNotes.always(page, "braking", kit.workshop(), "en");
+        FindingsTable.add(page, kit.answered(judged.findings()), kit.workshop().language());
+        CautionNotes.always(page, "braking", kit.workshop(), kit.workshop().language());
         return page.signatures("Checked by");
     }
 
@@ -103,7 +103,7 @@ final class BrakingPage {
 
     static TableBuilder cases(Judged judged) {
         return TableSpec.<AxleBalance>named("cases")
-                .text("case", "Condition", 40, row -> row.loadCase().says())
+                .said("case", "Condition", 40, row -> row.loadCase().wording())
                 .decimal("front", "Front axle", "kg", 0, row -> number(row.frontKg()))
                 .decimal("rear", "Rear axle", "kg", 0, row -> number(row.rearKg()))
                 .decimal("height", "h / wheelbase", "", 3, row -> number(row.heightOverBase()))

@@ -283,7 +283,7 @@ public final class BrakingTrade extends Trade {
 
     private static Report report(Judged judged, KitInWork kit) {
         String footer = KitReport.footer(kit, TITLE);
-        return KitReport.begin(kit, "braking", TITLE)
+        return KitReport.begin(kit, "braking", TITLE, BrakingTrade.class)
                 .found(kit.answered(judged.findings()))
                 .glance(BrakingPage.cases(judged).build())
                 .page(BrakingPage.whole(judged, kit, footer))

@@ -66,12 +66,18 @@ final class ChargingPage {
                     44,
                     way -> way.either(ac -> ac.chain().whatLimits(), DcCharging::limits));
 
-    private static final TableSpec<Comparison> COMPARED = TableSpec.<Comparison>named("compared")
-            .text("what", "Subject", 16, Comparison::about)
-            .text("verdict", "Result", 8, Comparison::verdict)
-            .text("comparison", "Compared with its limit", 74, Comparison::says);
-
     private ChargingPage() {}
+
+    private static TableSpec<Comparison> compared(String language) {
+        return TableSpec.<Comparison>named("compared")
+                .text("what", "Subject", 16, Comparison::about)
+                .text("verdict", "Result", 8, Comparison::verdict)
+                .text(
+                        "comparison",
+                        "Compared with its limit",
+                        74,
+                        row -> row.finding().says(language));
+    }
 
     static PageBuilder compose(Charging charging, KitInWork kit, String footer) {
         PageBuilder page = Page.named("Charging").footer(footer);
@@ -80,17 +86,21 @@ final class ChargingPage {
         page.heading("Power and time").add(ways(charging)).note(TIME).note(STANDS_FOR);
         Export export = charging.export();
         if (export != null) {
-            page.heading("Vehicle-to-load outlet").add(outlet(charging, export));
+            page.heading("Vehicle-to-load outlet")
+                    .add(outlet(charging, export, kit.workshop().language()));
         }
-        FindingsTable.add(page, kit.answered(charging.findings()), "en");
-        page.heading("Compared outside the cables").add(COMPARED.of(charging.others()));
-        CautionNotes.always(page, "charging", kit.workshop(), "en");
+        FindingsTable.add(
+                page, kit.answered(charging.findings()), kit.workshop().language());
+        page.heading("Compared outside the cables")
+                .add(compared(kit.workshop().language()).of(charging.others()));
+        CautionNotes.always(page, "charging", kit.workshop(), kit.workshop().language());
         return page.signatures("Checked by");
     }
 
     /** What was compared and keeps its limit: the rest is among the findings. */
-    static TableBuilder kept(Charging charging) {
-        return COMPARED.of(charging.others().stream().filter(Comparison::holds).toList());
+    static TableBuilder kept(Charging charging, String language) {
+        return compared(language)
+                .of(charging.others().stream().filter(Comparison::holds).toList());
     }
 
     /** Where it can be charged, a row for each supply and cable. */
@@ -114,12 +124,11 @@ final class ChargingPage {
 
     /** Who it is for, and what it is charged with. */
     private static ParticularsBuilder head(Charging charging, KitInWork kit) {
-        Choices choices = kit.choices();
         ParticularsBuilder says = KitReport.head(kit, "charging")
-                .say("inlet", "Inlet", chosen(choices, Role.INLET))
-                .say("charger", "Charger", chosen(choices, Role.CHARGER));
+                .say("inlet", "Inlet", chosen(kit, Role.INLET))
+                .say("charger", "Charger", chosen(kit, Role.CHARGER));
         if (kit.family().inRole(Role.DC_INLET).isPresent()) {
-            says.say("dc-inlet", "DC inlet", chosen(choices, Role.DC_INLET));
+            says.say("dc-inlet", "DC inlet", chosen(kit, Role.DC_INLET));
         }
         Mains mains = charging.mains();
         if (mains != null) {
@@ -129,8 +138,8 @@ final class ChargingPage {
         return pack == null ? says : says.say("pack", "Battery pack", pack(pack));
     }
 
-    private static String chosen(Choices choices, Role role) {
-        return choices.inRole(role).map(value -> value.says().english()).orElse("not chosen");
+    private static String chosen(KitInWork kit, Role role) {
+        return kit.choices().inRole(role).map(value -> kit.says(value.says())).orElse("not chosen");
     }
 
     private static String pack(Pack pack) {
@@ -139,10 +148,11 @@ final class ChargingPage {
     }
 
     /** What a load gets, and what protects people at it. */
-    static ParticularsBuilder outlet(Charging charging, Export export) {
+    static ParticularsBuilder outlet(Charging charging, Export export, String language) {
         Choices choices = charging.bill().resolved().choices();
-        String socket =
-                choices.inRole(Role.EXPORT).map(value -> value.says().english()).orElse(export.socket());
+        String socket = choices.inRole(Role.EXPORT)
+                .map(value -> value.says().in(language))
+                .orElse(export.socket());
         ParticularsBuilder says = Particulars.named("export")
                 .say("socket", "Socket", socket)
                 .say("short", "Short-time rating", watts(export.shortWatts()))

@@ -86,11 +86,11 @@ public final class ChargingTrade extends Trade {
     static Report report(Charging charging, KitInWork kit) {
         String title = "Charging and high voltage";
         String footer = KitReport.footer(kit, title);
-        ReportBuilder report = KitReport.begin(kit, "charging-and-high-voltage", title)
+        ReportBuilder report = KitReport.begin(kit, "charging-and-high-voltage", title, ChargingTrade.class)
                 .found(kit.answered(charging.findings()))
                 .glance(ChargingPage.ways(charging).build())
-                .glance(glance(charging).build())
-                .glance(ChargingPage.kept(charging).build());
+                .glance(glance(charging, kit.workshop().language()).build())
+                .glance(ChargingPage.kept(charging, kit.workshop().language()).build());
         PageBuilder page = ChargingPage.compose(charging, kit, footer);
         LoomPage.compose(charging, kit.workshop(), footer).ifPresent(page::also);
         report.page(page);
@@ -98,7 +98,7 @@ public final class ChargingTrade extends Trade {
         return report.build();
     }
 
-    private static ParticularsBuilder glance(Charging charging) {
+    private static ParticularsBuilder glance(Charging charging, String language) {
         ParticularsBuilder says = Particulars.named("glance");
         BigDecimal isolation = charging.isolationOhm();
         if (isolation != null) {
@@ -106,7 +106,7 @@ public final class ChargingTrade extends Trade {
         }
         Export export = charging.export();
         if (export != null) {
-            ChargingPage.outlet(charging, export)
+            ChargingPage.outlet(charging, export, language)
                     .build()
                     .entries()
                     .forEach(entry -> says.add(entry.key(), entry.label(), entry.kind(), entry.cell()));

@@ -69,7 +69,7 @@ final class HighVoltagePage {
         page.heading("Cables and fuses").add(BRANCHES.of(charging.branches())).note(CABLES);
         page.heading("Loads and voltage drop").add(RUNS.of(charging.branches())).note(LOADS);
         page.heading("Installation conditions").add(cables(charging));
-        CautionNotes.always(page, "high-voltage", workshop, "en");
+        CautionNotes.always(page, "high-voltage", workshop, workshop.language());
         return page.signatures("Electrically qualified person");
     }
 

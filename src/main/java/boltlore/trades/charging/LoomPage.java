@@ -37,7 +37,7 @@ final class LoomPage {
         PageBuilder page = Page.named("Inlet loom").footer(footer);
         page.title("Pilot and proximity of the inlet loom").add(PARTS.of(LoomPart.of(kind)));
         page.heading("States of the pilot").add(STATES.of(List.of(PilotState.values())));
-        CautionNotes.always(page, "inlet-loom", workshop, "en");
+        CautionNotes.always(page, "inlet-loom", workshop, workshop.language());
         return page.signatures("Measured by");
     }
 }

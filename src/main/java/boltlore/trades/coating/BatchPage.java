@@ -44,13 +44,14 @@ final class BatchPage {
     /** All batches, one below the other. */
     static PageBuilder compose(CoatJob job, String footer) {
         PageBuilder page = Page.named("Batches").footer(footer).title("Batches: pre-treat and mask");
-        CautionNotes.always(page, "coating-batch", job.workshop(), "en");
+        CautionNotes.always(
+                page, "coating-batch", job.workshop(), job.workshop().language());
         job.plan().batches().forEach(batch -> new BatchPage(batch, job).on(page));
         return page.signatures("Pre-treated by", "Masked by");
     }
 
     private void on(PageBuilder page) {
-        String finish = batch.finish().says().english();
+        String finish = batch.finish().says().in(job.workshop().language());
         page.heading("Batch " + batch.number() + ": " + finish).add(particulars());
         if (!batch.rows().isEmpty()) {
             page.add(coats());

@@ -15,6 +15,7 @@ import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.report.Words;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -37,7 +38,7 @@ final class CoatSheet {
     private static TableSpec<Lot> spec() {
         return TableSpec.<Lot>named("batches")
                 .text("what", "Batch or send-out", Lot::what)
-                .text("finish", "Finish", 24, Lot::finish)
+                .said("finish", "Finish", 24, Lot::finish)
                 .text("where", "Where", 22, Lot::where)
                 .text("powder", "Powder", 20, Lot::powder)
                 .date("out", "Out by", Lot::out)
@@ -51,7 +52,7 @@ final class CoatSheet {
     private static TableSpec<BatchRow> onHold() {
         TableSpec<BatchRow> table = CoatWords.named(TableSpec.named("on-hold"), 30, row -> row);
         table.text("revision", "Rev", row -> row.part().revision())
-                .text("finish", "Finish", 30, row -> row.finish().says().english());
+                .said("finish", "Finish", 30, row -> row.finish().says());
         return CoatWords.counted(CoatWords.marked(table, 30, row -> row), row -> row)
                 .box(Column.blank("decision", "Left out or kept"))
                 .box(Column.signature("by", "Decided by"));
@@ -90,7 +91,8 @@ final class CoatSheet {
     static ReportBuilder begun(String file, String title, CoatJob job) {
         ReportBuilder report = Report.named(file, title)
                 .about(orders(job.plan()))
-                .by(job.workshop().name());
+                .by(job.workshop().name())
+                .in(Words.of(job.workshop().language(), CoatSheet.class));
         job.plan().orders().stream()
                 .map(Order::placed)
                 .filter(Objects::nonNull)
@@ -153,7 +155,7 @@ final class CoatSheet {
         if (!lots(plan).isEmpty()) {
             page.heading("Batches and send-outs, earliest need first").add(overview(plan));
         }
-        FindingsTable.add(page, findings, "en");
+        FindingsTable.add(page, findings, job.workshop().language());
         return page.signatures("Released to the coating shop by", "Taken over by");
     }
 
@@ -161,13 +163,14 @@ final class CoatSheet {
     private static void cautions(PageBuilder page, CoatJob job) {
         boolean own = !job.plan().batches().isEmpty();
         if (own) {
-            CautionNotes.always(page, IN_OUR_SHOP, job.workshop(), "en");
+            CautionNotes.always(
+                    page, IN_OUR_SHOP, job.workshop(), job.workshop().language());
         }
         List<String> codes = job.workshop().cautionsOf(job.plan().cautions()).stream()
                 .filter(caution -> !own || !caution.always().contains(IN_OUR_SHOP))
                 .map(caution -> caution.code())
                 .toList();
-        CautionNotes.add(page, codes, job.workshop(), "Caution", "en");
+        CautionNotes.add(page, codes, job.workshop(), "Caution", job.workshop().language());
     }
 
     private static ParticularsBuilder head(CoatJob job) {

@@ -27,11 +27,7 @@ final class CoatWords {
     static <R> TableSpec<R> named(TableSpec<R> table, int widest, Function<R, BatchRow> row) {
         return table.text(
                         "part", "Part", each -> row.apply(each).part().number().text())
-                .text(
-                        "name",
-                        "Name",
-                        widest,
-                        each -> row.apply(each).part().name().english());
+                .said("name", "Name", widest, each -> row.apply(each).part().name());
     }
 
     static <R> TableSpec<R> marked(TableSpec<R> table, int widest, Function<R, BatchRow> row) {

@@ -47,7 +47,11 @@ final class FilmPage {
                 .box(new Column("on", "Read on", Kind.blank().day()))
                 .besideThePaper()
                 .box(Column.blank("least", "Lowest").in("µm"))
-                .text("name", "Name", piece -> piece.row().part().name().english())
+                .said(
+                        "name",
+                        "Name",
+                        Column.USUAL_WIDEST,
+                        piece -> piece.row().part().name())
                 .whole("coating", "Coating", "", piece -> again.coating(piece.row(), piece.mark()));
     }
 
@@ -60,14 +64,15 @@ final class FilmPage {
                         .leave("gauge", "Film gauge number")
                         .leave("calibrated", "Gauge calibrated until")
                         .leave("meter", "Resistance meter"));
-        CautionNotes.always(page, "coating-batch", job.workshop(), "en");
+        CautionNotes.always(
+                page, "coating-batch", job.workshop(), job.workshop().language());
         page.note(HOW + GAUGE);
         if (batches.stream().anyMatch(batch -> EarthTable.speaksOf(batch.rows()))) {
             page.note(EarthTable.BARE);
         }
         for (OvenBatch batch : batches) {
             page.heading("Batch " + batch.number() + ": "
-                            + batch.finish().says().english())
+                            + batch.finish().says().in(job.workshop().language()))
                     .note("Film limits " + CoatCodes.limits(batch.finish()) + ", lot " + CoatCodes.lot(batch) + ". "
                             + acceptance(batch))
                     .add(readings(batch, job.again()));

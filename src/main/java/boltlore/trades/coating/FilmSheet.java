@@ -30,11 +30,7 @@ public final class FilmSheet {
     private static TableSpec<FilmVerdict> batches() {
         return TableSpec.<FilmVerdict>named("batches")
                 .text("batch", "Batch", film -> String.valueOf(film.batch().number()))
-                .text(
-                        "finish",
-                        "Finish",
-                        30,
-                        film -> film.batch().finish().says().english())
+                .said("finish", "Finish", 30, film -> film.batch().finish().says())
                 .whole("pieces", "Pieces", "", film -> film.batch().pieces())
                 .whole("least", "Min. mean", "µm", film -> film.demand().leastUm())
                 .decimal(
@@ -72,11 +68,7 @@ public final class FilmSheet {
     /** What {@code coat --again} takes. */
     private static final TableSpec<Rework> AGAIN = TableSpec.<Rework>named("again")
             .text("batch", "Batch", each -> String.valueOf(each.film().batch().number()))
-            .text(
-                    "finish",
-                    "Finish",
-                    30,
-                    each -> each.film().batch().finish().says().english())
+            .said("finish", "Finish", 30, each -> each.film().batch().finish().says())
             .text("part", "Part", each -> each.piece().reading().part())
             .text("piece", "Piece", each -> each.piece().reading().piece())
             .whole("coating", "Coating", "", each -> each.piece().reading().coating() + 1)
@@ -108,7 +100,7 @@ public final class FilmSheet {
                 .found(findings)
                 .glance(new Heading("Film and powder, " + orders, Look.TITLE));
         PageBuilder first = Page.named("Assessment").landscape().footer(footer).title("Film and powder, assessed");
-        FindingsTable.add(first, findings, "en");
+        FindingsTable.add(first, findings, job.workshop().language());
         if (!verdict.film().isEmpty()) {
             first.heading("Film, batch by batch")
                     .add(rules(verdict))
@@ -120,14 +112,14 @@ public final class FilmSheet {
             report.glance(POWDER.of(verdict.powder()).build());
         }
         report.page(first);
-        pieces(report, verdict, footer);
+        pieces(report, verdict, job.workshop().language(), footer);
         return report.build();
     }
 
     /** What was read of each piece, and which of them come back. */
-    private static void pieces(ReportBuilder report, RecordVerdict verdict, String footer) {
+    private static void pieces(ReportBuilder report, RecordVerdict verdict, String language, String footer) {
         if (verdict.film().stream().anyMatch(film -> !film.pieces().isEmpty())) {
-            report.page(pieces(verdict, footer));
+            report.page(pieces(verdict, language, footer));
         }
         List<Rework> rework = verdict.film().stream()
                 .flatMap(film -> film.toRework().stream().map(piece -> new Rework(film, piece)))
@@ -152,13 +144,13 @@ public final class FilmSheet {
         return rules.say("sources", "Sources", FilmPage.SOURCES);
     }
 
-    private static PageBuilder pieces(RecordVerdict verdict, String footer) {
+    private static PageBuilder pieces(RecordVerdict verdict, String language, String footer) {
         TableBuilder pieces = PIECES.empty();
         verdict.film().stream().filter(film -> !film.pieces().isEmpty()).forEach(film -> {
             int batch = film.batch().number();
             pieces.group(
                     "batch-" + batch,
-                    "Batch " + batch + ", " + film.batch().finish().says().english());
+                    "Batch " + batch + ", " + film.batch().finish().says().in(language));
             film.pieces().forEach(piece -> PIECES.add(pieces, "", piece));
         });
         return Page.named("Pieces")

@@ -1,6 +1,7 @@
 package boltlore.trades.coating;
 
 import boltlore.catalogue.PowderCoat;
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -10,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 /** A row of the overview: a batch for an own oven, or a send-out. */
 record Lot(
         String what,
-        String finish,
+        Wording finish,
         String where,
         String powder,
         String cure,
@@ -28,7 +29,7 @@ record Lot(
     static Lot of(OvenBatch batch) {
         return new Lot(
                 "Batch " + batch.number(),
-                batch.finish().says().english(),
+                batch.finish().says(),
                 batch.oven().says(),
                 batch.finish().coats().stream().map(PowderCoat::powder).collect(Collectors.joining(", then ")),
                 CoatWords.cures(batch.finish()),
@@ -42,7 +43,7 @@ record Lot(
     static Lot of(SendOut sendOut) {
         return new Lot(
                 "Send-out " + sendOut.number() + (sendOut.tooBig().isEmpty() ? "" : ", too large for us"),
-                sendOut.finish().says().english(),
+                sendOut.finish().says(),
                 sendOut.coater().name(),
                 "",
                 "",

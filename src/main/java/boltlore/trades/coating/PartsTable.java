@@ -39,7 +39,7 @@ final class PartsTable {
     private static TableSpec<BatchRow> spec(boolean masked, boolean remarked, Column... byHand) {
         TableSpec<BatchRow> table = TableSpec.<BatchRow>named("pieces")
                 .text("part", "Part", row -> row.part().number().text())
-                .text("name", "Name", 26, row -> row.part().name().english());
+                .said("name", "Name", 26, row -> row.part().name());
         CoatWords.marked(table, 18, row -> row);
         if (masked) {
             table.text("mask", "Mask on each piece", 20, row -> CoatWords.spots(row, CoatWords::masked));

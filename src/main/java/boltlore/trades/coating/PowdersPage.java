@@ -38,7 +38,8 @@ final class PowdersPage {
     static PageBuilder compose(CoatJob job, String footer) {
         PowdersPage powders = new PowdersPage(job);
         PageBuilder page = Page.named("Powders").footer(footer).title("Spray sequence");
-        CautionNotes.always(page, "coating-booth", job.workshop(), "en");
+        CautionNotes.always(
+                page, "coating-booth", job.workshop(), job.workshop().language());
         page.note(powders.sequence()).add(powders.rounds()).add(powders.runs());
         return page.heading("Powder to issue, and overspray")
                 .note(powders.rule())

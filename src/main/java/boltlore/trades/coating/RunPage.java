@@ -72,7 +72,7 @@ final class RunPage {
             return Optional.empty();
         }
         PageBuilder page = Page.named("Runs").footer(footer).title("Runs: spray, hang and cure");
-        CautionNotes.always(page, "coating-oven", job.workshop(), "en");
+        CautionNotes.always(page, "coating-oven", job.workshop(), job.workshop().language());
         runs.forEach(run -> page.also(new RunPage(run, job, footer).run()));
         return Optional.of(page);
     }

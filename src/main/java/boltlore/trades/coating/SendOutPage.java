@@ -40,8 +40,8 @@ final class SendOutPage {
     }
 
     private static PageBuilder list(SendOut sendOut, Workshop workshop, String footer) {
-        PageBuilder page = page(sendOut, footer).add(particulars(sendOut, workshop.currency()));
-        CautionNotes.always(page, "coating-outside", workshop, "en");
+        PageBuilder page = page(sendOut, workshop.language(), footer).add(particulars(sendOut, workshop.currency()));
+        CautionNotes.always(page, "coating-outside", workshop, workshop.language());
         page.note(masks(sendOut));
         if (!sendOut.tooBig().isEmpty()) {
             page.heading("Why they go out by themselves")
@@ -54,11 +54,11 @@ final class SendOutPage {
         return page.signatures("Counted out by", "Taken over by the coater", "Counted back and inspected by");
     }
 
-    private static PageBuilder page(SendOut sendOut, String footer) {
+    private static PageBuilder page(SendOut sendOut, String language, String footer) {
         String number = "Send-out " + sendOut.number();
         return Page.named(number)
                 .footer(footer)
-                .title(number + ": " + sendOut.finish().says().english() + ", by "
+                .title(number + ": " + sendOut.finish().says().in(language) + ", by "
                         + sendOut.coater().name());
     }
 

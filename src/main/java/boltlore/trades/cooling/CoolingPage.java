@@ -34,8 +34,8 @@ final class CoolingPage {
         page.title("Cooling").add(KitReport.head(kit, "cooling-head"));
         page.heading("Flow and temperature").add(circuits(circuits)).note(FORMULAS);
         circuits.forEach(flow -> battery(flow).ifPresent(page::note));
-        FindingsTable.add(page, kit.answered(findings), "en");
-        CautionNotes.always(page, "cooling", kit.workshop(), "en");
+        FindingsTable.add(page, kit.answered(findings), kit.workshop().language());
+        CautionNotes.always(page, "cooling", kit.workshop(), kit.workshop().language());
         return page.signatures("Checked by");
     }
 

@@ -129,7 +129,7 @@ public final class CoolingTrade extends Trade {
                 .filter(item -> item.position().name().equals(hose.position()))
                 .flatMap(item -> lengthMm(item)
                         .map(length -> new LaidHose(
-                                item.part().name().english(),
+                                kit.says(item.part().name()),
                                 length.doubleValue(),
                                 hose.boreMm().doubleValue()))
                         .stream());
@@ -234,7 +234,7 @@ public final class CoolingTrade extends Trade {
     }
 
     private static Report report(List<CircuitFlow> circuits, Findings findings, KitInWork kit) {
-        return KitReport.begin(kit, "cooling", TITLE)
+        return KitReport.begin(kit, "cooling", TITLE, CoolingTrade.class)
                 .found(kit.answered(findings))
                 .glance(CoolingPage.circuits(circuits).build())
                 .page(CoolingPage.compose(circuits, findings, kit, KitReport.footer(kit, TITLE))

@@ -24,6 +24,7 @@ import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.report.Words;
 import boltlore.trades.cutting.CutPlan.OnHold;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -47,7 +48,7 @@ final class CuttingReport {
     private static final TableSpec<BlankRow> BLANKS = TableSpec.<BlankRow>named("blanks")
             .text("part", "Part", 14, row -> row.part().number().text())
             .text("revision", "Rev", row -> row.part().revision())
-            .text("name", "Name", 24, row -> row.part().name().english())
+            .said("name", "Name", 24, row -> row.part().name())
             .text("drawing", "Drawing and issue", 12, row -> SawPage.drawing(row.part()))
             .whole("count", "Blanks", "", BlankRow::count)
             .decimal("length", "Length", "mm", 1, BlankRow::developedMm)
@@ -84,7 +85,7 @@ final class CuttingReport {
             .text("order", "Order", 20, OnHold::order)
             .text("part", "Part", 20, held -> held.part().number().text())
             .text("revision", "Rev", held -> held.part().revision())
-            .text("name", "Name", 40, held -> held.part().name().english())
+            .said("name", "Name", 40, held -> held.part().name())
             .whole("count", "Parts", "", OnHold::count)
             .box(new Column("decision", "Left out or kept", Kind.blank().oneOf("Left out", "Kept")))
             .box(Column.signature("by", "Decided by"));
@@ -97,6 +98,7 @@ final class CuttingReport {
         ReportBuilder report = Report.named("cutting-list", "Cutting list")
                 .about(orders(plan))
                 .by(workshop.name())
+                .in(Words.of(workshop.language(), CuttingReport.class))
                 .found(findings);
         glance(report, plan, workshop);
         // The list cannot be older than its latest order.
@@ -142,17 +144,17 @@ final class CuttingReport {
         page.title("Cutting list").add(head(plan, workshop));
         if (plan.isEmpty()) {
             page.note("Nothing in these orders is cut.");
-            FindingsTable.add(page, findings, "en");
+            FindingsTable.add(page, findings, workshop.language());
             return page;
         }
         if (!plan.materials().isEmpty()) {
-            CautionNotes.always(page, "cutting-bars", workshop, "en");
+            CautionNotes.always(page, "cutting-bars", workshop, workshop.language());
         }
-        CautionNotes.always(page, "cutting", workshop, "en");
+        CautionNotes.always(page, "cutting", workshop, workshop.language());
         if (!plan.blanks().isEmpty()) {
-            CautionNotes.always(page, "cutting-blanks", workshop, "en");
+            CautionNotes.always(page, "cutting-blanks", workshop, workshop.language());
         }
-        FindingsTable.add(page, findings, "en");
+        FindingsTable.add(page, findings, workshop.language());
         if (!plan.materials().isEmpty()) {
             page.heading("Bars").add(materials(plan.materials(), workshop.currency()));
             page.note(BOUND).note(ASSUMED);
@@ -230,7 +232,7 @@ final class CuttingReport {
     private static PageBuilder blanksPage(List<BlankRow> rows, Workshop workshop, String footer) {
         PageBuilder page = Page.named("Blanks").footer(footer).frozen(1);
         page.title("Sheet-metal blanks").note(BENDING_FORMULA);
-        CautionNotes.always(page, "cutting-press", workshop, "en");
+        CautionNotes.always(page, "cutting-press", workshop, workshop.language());
         TableBuilder table = BLANKS.empty();
         rows.stream()
                 .collect(Collectors.groupingBy(BlankRow::material, LinkedHashMap::new, Collectors.toList()))

@@ -56,7 +56,7 @@ final class SawPage {
                     piece -> Cell.of(ends(piece.laid().cut())))
             .text("part", "Part", 16, piece -> piece.part().number().text())
             .text("revision", "Rev", piece -> piece.part().revision())
-            .text("name", "Name", 24, SawPage::name)
+            .column(Column.text("name", "Name").atMost(24), SawPage::name)
             .text("drawing", "Drawing and issue", 10, piece -> drawing(piece.part()))
             .text("order", "Order", 14, piece -> piece.laid().set().order())
             .whole("number", "No.", "", piece -> piece.laid().set().number())
@@ -66,18 +66,19 @@ final class SawPage {
     private SawPage() {}
 
     /** A piece cut to one vehicle looks like any other of its number, and fits no other vehicle. */
-    private static String name(Piece piece) {
-        String name = piece.part().name().english();
-        return piece.laid().cut().measured() == null
-                ? name
-                : name + " (to this vehicle's measure: mark it "
-                        + piece.laid().set().order() + ", it fits no other)";
+    private static Cell name(Piece piece) {
+        return Cell.of(
+                piece.part().name(),
+                piece.laid().cut().measured() == null
+                        ? "{0}"
+                        : "{0} (to this vehicle's measure: mark it "
+                                + piece.laid().set().order() + ", it fits no other)");
     }
 
     /** All materials, one below the other. */
     static PageBuilder compose(List<MaterialCuts> all, Workshop workshop, String footer) {
         PageBuilder page = Page.named("Saw").footer(footer).title("Bars to saw, lengths in mm");
-        CautionNotes.always(page, "cutting-saw", workshop, "en");
+        CautionNotes.always(page, "cutting-saw", workshop, workshop.language());
         all.forEach(cuts -> add(page, cuts, workshop));
         return page.signatures("Cut by", "Lengths and marks checked by");
     }

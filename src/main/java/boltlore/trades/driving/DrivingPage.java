@@ -75,8 +75,8 @@ final class DrivingPage {
         page.heading("What is promised, and what is reached").add(promises(vehicle));
         page.picture(TractionDrawing.draw(vehicle));
         page.note(ESTIMATE);
-        FindingsTable.add(page, kit.answered(findings), "en");
-        CautionNotes.always(page, "driving", kit.workshop(), "en");
+        FindingsTable.add(page, kit.answered(findings), kit.workshop().language());
+        CautionNotes.always(page, "driving", kit.workshop(), kit.workshop().language());
         return page.signatures("Checked by");
     }
 
@@ -152,7 +152,7 @@ final class DrivingPage {
                 .all()
                 .map(Item::part)
                 .filter(part -> part.number().equals(number))
-                .map(part -> number.text() + ", " + part.name().english())
+                .map(part -> number.text() + ", " + kit.says(part.name()))
                 .findFirst()
                 .orElse(number.text());
     }

@@ -43,7 +43,7 @@ public final class DrivingTrade extends Trade {
 
     private static Report report(ConvertedVehicle vehicle, Findings findings, KitInWork kit) {
         String footer = KitReport.footer(kit, TITLE);
-        return KitReport.begin(kit, "driving", TITLE)
+        return KitReport.begin(kit, "driving", TITLE, DrivingTrade.class)
                 .found(kit.answered(findings))
                 .glance(DrivingPage.promises(vehicle).build())
                 .glance(DrivingPage.facts(vehicle, kit, Particulars.named("glance"))

@@ -1,5 +1,6 @@
 package boltlore.trades.mounting;
 
+import boltlore.catalogue.Mounting.Mount;
 import boltlore.catalogue.Mounting.Shock;
 import boltlore.catalogue.Mounting.Welds;
 import boltlore.findings.Findings;
@@ -34,17 +35,17 @@ final class MountingPage {
         PageBuilder page = Page.named("Mounting").landscape().footer(footer);
         List<MountLoad> worst = MountingTrade.worst(loads);
         page.title("Mounting").add(KitReport.head(kit, "mounting-head"));
-        page.heading("Each mount under its worst shock").add(mounts(worst));
+        page.heading("Each mount under its worst shock").add(mounts(worst, kit));
         page.heading("Shocks, in multiples of the weight").add(shocks(loads)).note(FORMULAS);
         worst.stream().map(load -> load.mount().source()).distinct().forEach(source -> page.note("Mounts: " + source));
-        FindingsTable.add(page, kit.answered(findings), "en");
-        CautionNotes.always(page, "mounting", kit.workshop(), "en");
+        FindingsTable.add(page, kit.answered(findings), kit.workshop().language());
+        CautionNotes.always(page, "mounting", kit.workshop(), kit.workshop().language());
         return page.signatures("Checked by");
     }
 
-    static TableBuilder mounts(List<MountLoad> worst) {
+    static TableBuilder mounts(List<MountLoad> worst, KitInWork kit) {
         return TableSpec.<MountLoad>named("mounts")
-                .text("mount", "Mount", 40, load -> load.mount().says())
+                .text("mount", "Mount", 40, load -> called(load.mount(), kit))
                 .decimal("mass", "Carries", "kg", 1, load -> number(load.massKg()))
                 .decimal("share", "Share", "", 2, load -> load.mount().share())
                 .text("shock", "Worst shock", 34, load -> load.shock().says())
@@ -63,6 +64,17 @@ final class MountingPage {
                 .decimal("margin", "Bears / load", "", 2, load -> number(load.margin()))
                 .code("name", load -> load.mount().name())
                 .of(worst);
+    }
+
+    /** A mount that is a position of the kit by its name is called as that in every language. */
+    private static String called(Mount mount, KitInWork kit) {
+        return kit.bill()
+                .all()
+                .map(item -> item.position().says())
+                .filter(position -> position.english().equals(mount.says()))
+                .findFirst()
+                .map(kit::says)
+                .orElse(mount.says());
     }
 
     private static @Nullable BigDecimal bolts(MountLoad load) {

@@ -197,9 +197,9 @@ public final class MountingTrade extends Trade {
     }
 
     private static Report report(List<MountLoad> loads, Findings findings, KitInWork kit) {
-        return KitReport.begin(kit, "mounting", TITLE)
+        return KitReport.begin(kit, "mounting", TITLE, MountingTrade.class)
                 .found(kit.answered(findings))
-                .glance(MountingPage.mounts(worst(loads)).build())
+                .glance(MountingPage.mounts(worst(loads), kit).build())
                 .page(MountingPage.compose(loads, findings, kit, KitReport.footer(kit, TITLE)))
                 .build();
     }

@@ -1,6 +1,7 @@
 package boltlore.trades.scheduling;
 
 import boltlore.measure.Digits;
+import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.TableBuilder;
@@ -56,11 +57,14 @@ final class LoadPages {
         this.footer = footer;
     }
 
+    /** A work centre in the workshop's language. */
+    static String called(WorkPlan plan, int centre) {
+        return plan.orders().get(0).kit().says(plan.centres().get(centre).says());
+    }
+
     private static List<Centre> centres(WorkPlan plan, List<WeekLoad> loads) {
         List<Centre> all = new ArrayList<>();
-        WeekLoad.byCentre(loads)
-                .forEach((centre, weeks) ->
-                        all.add(new Centre(plan.centres().get(centre).says().english(), weeks)));
+        WeekLoad.byCentre(loads).forEach((centre, weeks) -> all.add(new Centre(called(plan, centre), weeks)));
         return all;
     }
 
@@ -105,11 +109,7 @@ final class LoadPages {
                 .date("from", "From", week -> week.get(0).monday());
         for (int centre = 0; centre < plan.centres().size(); centre++) {
             int place = centre;
-            table.text(
-                    plan.centres().get(centre).name(),
-                    plan.centres().get(centre).says().english(),
-                    13,
-                    week -> shown(week.get(place)));
+            table.text(plan.centres().get(centre).name(), called(plan, centre), 13, week -> shown(week.get(place)));
         }
         return table.of(byWeek.values());
     }
@@ -137,10 +137,11 @@ final class LoadPages {
     /** The load for programs. */
     TableBuilder weeks() {
         return TableSpec.<WeekLoad>named("weeks")
-                .text(
+                .said(
                         "centre",
                         "Work centre",
-                        load -> plan.centres().get(load.centre()).says().english())
+                        Column.USUAL_WIDEST,
+                        load -> plan.centres().get(load.centre()).says())
                 .code("centre-code", load -> plan.centres().get(load.centre()).name())
                 .text("week", "Week", WeekLoad::week)
                 .date("from", "From", WeekLoad::monday)

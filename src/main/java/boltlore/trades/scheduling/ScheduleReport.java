@@ -14,6 +14,7 @@ import boltlore.report.ParticularsBuilder;
 import boltlore.report.Report;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.report.Words;
 import boltlore.trades.scheduling.finite.DispatchRule;
 import boltlore.trades.scheduling.finite.FiniteLoading;
 import boltlore.trades.scheduling.finite.FiniteSchedule;
@@ -64,12 +65,13 @@ record ScheduleReport(
     }
 
     Report compose() {
-        Workshop workshop = plan.orders().get(0).kit().workshop();
+        Workshop workshop = workshop();
         LoadPages load = new LoadPages(plan, loads, TITLE + ", " + orders());
         WorkPages work = new WorkPages(plan, TITLE + ", " + orders());
         return Report.named("work-schedule", TITLE)
                 .about(orders())
                 .by(workshop.name())
+                .in(Words.of(workshop.language(), ScheduleReport.class))
                 .dated(plan.on())
                 .found(findings)
                 .glance(
@@ -96,6 +98,10 @@ record ScheduleReport(
                 + ", planned on " + plan.on();
     }
 
+    private Workshop workshop() {
+        return plan.orders().get(0).kit().workshop();
+    }
+
     private PageBuilder front() {
         PageBuilder page = Page.named("Orders").landscape().footer(TITLE + ", " + orders());
         page.title(TITLE).add(head("schedule-head"));
@@ -115,7 +121,7 @@ record ScheduleReport(
                 .note(
                         "A free station takes of the work that waits what its rule puts first. Lateness is in calendar days,"
                                 + " below 0 where even the latest order is early.");
-        FindingsTable.add(page, findings, "en");
+        FindingsTable.add(page, findings, workshop().language());
         return page.note(ASSUMED + daysOffKnown());
     }
 
@@ -151,7 +157,7 @@ record ScheduleReport(
     private String called(String centre) {
         return plan.centres().stream()
                 .filter(each -> each.name().equals(centre))
-                .map(each -> each.says().english() + " (hours a week)")
+                .map(each -> each.says().in(workshop().language()) + " (hours a week)")
                 .findFirst()
                 .orElse(centre);
     }
@@ -202,7 +208,7 @@ record ScheduleReport(
     private String why(int order) {
         return promised(order) == null
                 ? "Not promised: some of its work is not in the plan; see the findings."
-                : SetDate.of(plan, order).says();
+                : SetDate.of(plan, order).says(workshop().language());
     }
 
     private TableBuilder rules() {

@@ -182,7 +182,7 @@ final class WorkPages {
         }
         PageBuilder page =
                 Page.named("First days").landscape().footer(footer).title("What each work centre begins with");
-        CautionNotes.always(page, "work-schedule", workshop, "en");
+        CautionNotes.always(page, "work-schedule", workshop, workshop.language());
         return page.note("Work that begins within " + FIRST_DAYS
                         + " days of the plan, in its order. Drawings and cautions stand"
                         + " on the job cards and on the sheets of the trades.")
@@ -234,7 +234,7 @@ final class WorkPages {
     }
 
     private String called(int centre) {
-        return plan.centres().get(centre).says().english();
+        return LoadPages.called(plan, centre);
     }
 
     private OrderWork.Done done(Placed placed) {
@@ -250,7 +250,7 @@ final class WorkPages {
         OrderWork.Done done = done(placed);
         Part part = done.part();
         return part != null
-                ? part.name().english()
+                ? plan.orders().get(0).kit().says(part.name())
                 : done.run() > 0 ? "Own oven, powder run " + done.run() + " of the order" : "The kit";
     }
 

@@ -11,7 +11,6 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
 import boltlore.findings.Findings;
-import boltlore.measure.Wording;
 import boltlore.order.Order;
 import boltlore.report.CautionNotes;
 import boltlore.report.Column;
@@ -195,8 +194,9 @@ public final class SparesTrade extends Trade {
         ReportBuilder report = Report.named("service-spares", "Service spares")
                 .about("Order " + order.name())
                 .by(kit.workshop().name())
+                .in(kit.words(SparesTrade.class))
                 .found(kit.answered(findings))
-                .glance(new Heading(order.name() + ", " + kit.family().says().english(), Look.TITLE))
+                .glance(new Heading(order.name() + ", " + kit.says(kit.family().says()), Look.TITLE))
                 .glance(known(spares).of(spares).build());
         if (order.placed() != null) {
             report.dated(order.placed());
@@ -214,21 +214,24 @@ public final class SparesTrade extends Trade {
                                 "Workshop",
                                 kit.workshop().name() + ", " + kit.workshop().place())
                         .say("order", "Order", order.name() + ", " + order.customer())
-                        .say("vehicle", "Base vehicle", kit.family().says().english()));
+                        .say("vehicle", "Base vehicle", kit.says(kit.family().says())));
         TableSpec<Spare> spec = listed(spares);
         TableBuilder table = spec.empty();
         String subSystem = "";
         for (Spare spare : spares) {
             if (!spare.subSystem().equals(subSystem)) {
                 subSystem = spare.subSystem();
-                table.group(subSystem, kit.catalogue().subSystemSays(subSystem, Wording.ENGLISH));
+                table.group(
+                        subSystem,
+                        kit.catalogue().subSystemSays(subSystem, kit.workshop().language()));
             }
             spec.add(table, "", spare);
         }
         page.add(table).note(COUNTED);
         Superseded.add(page, kit);
-        FindingsTable.add(page, kit.answered(findings), "en");
-        CautionNotes.always(page, "service-spares", kit.workshop(), "en");
+        FindingsTable.add(page, kit.answered(findings), kit.workshop().language());
+        CautionNotes.always(
+                page, "service-spares", kit.workshop(), kit.workshop().language());
         return page;
     }
 
@@ -236,7 +239,7 @@ public final class SparesTrade extends Trade {
     private static TableSpec<Spare> known(List<Spare> spares) {
         TableSpec<Spare> known = TableSpec.<Spare>named("spares")
                 .text("part", "Part", spare -> spare.part().number().text())
-                .text("name", "Name", 30, spare -> spare.part().name().english())
+                .said("name", "Name", 30, spare -> spare.part().name())
                 .whole("interval", "Every", "months", spare -> spare.service().everyMonths())
                 .whole("km", "or every", "km", spare -> spare.service().everyKm())
                 .quantity("quantity", "In the kit", "", Spare::quantity)
@@ -251,7 +254,7 @@ public final class SparesTrade extends Trade {
                 .text("bin", "Bin", spare -> spare.part().bin())
                 .text("supplier", "Supplier", 20, spare -> spare.bought(Buying::supplier))
                 .text("code", "Supplier part no.", spare -> spare.bought(Buying::orderCode))
-                .text("why", "Why", 36, spare -> spare.service().why().english())
+                .said("why", "Why", 36, spare -> spare.service().why())
                 .box(Column.blank("done", "Replaced: day, km"))
                 .besideThePaper()
                 .whole("lead", "Lead time", "days", spare -> spare.part().leadDays());

@@ -30,15 +30,15 @@ final class Superseded {
 
     private static final TableSpec<Old> NUMBERS = TableSpec.<Old>named("superseded")
             .text("old", "Old number", old -> old.part().number().text())
-            .text("oldName", "Name", 30, old -> old.part().name().english())
+            .said("oldName", "Name", 30, old -> old.part().name())
             .text("next", "Replaced by", old -> old.successor().part().text())
             .text("from", "From issue", old -> old.successor().from())
             .text("current", "Current number", old -> old.current().number().text())
-            .text(
+            .said(
                     "currentName",
                     "Name of the current part",
                     30,
-                    old -> old.current().name().english())
+                    old -> old.current().name())
             .text("kept", "Old one still a spare", old -> old.successor().serviceOnly() ? "yes" : "no");
 
     private Superseded() {}

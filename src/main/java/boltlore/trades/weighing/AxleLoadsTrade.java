@@ -59,7 +59,8 @@ public final class AxleLoadsTrade extends Trade {
 
     private static Report report(KitInWork kit, Weighing weighing, List<LiftedAxle> lifted) {
         String footer = KitReport.footer(kit, TITLE);
-        ReportBuilder report = KitReport.begin(kit, "weight-statement", TITLE).found(kit.answered(weighing.findings()));
+        ReportBuilder report = KitReport.begin(kit, "weight-statement", TITLE, AxleLoadsTrade.class)
+                .found(kit.answered(weighing.findings()));
         OnAxles onAxles = weighing.onAxles();
         if (onAxles != null) {
             report.glance(StatementPage.glance(onAxles).build());

@@ -67,7 +67,7 @@ record LiftedPage(List<LiftedAxle> measured, OnAxles onAxles, BigDecimal toleran
         PageBuilder page = Page.named("Height by lifting")
                 .footer(footer)
                 .title("Height of the centre of gravity, by lifting an axle");
-        CautionNotes.always(page, "weighbridge", workshop, "en");
+        CautionNotes.always(page, "weighbridge", workshop, workshop.language());
         page.note("h = r + (gain of the standing axle × wheelbase / mass) × cot θ, sin θ = lift / wheelbase, which is "
                 + wheelbaseMm()
                 + " mm (ISO 10392:2011, axle-lift method). Block the suspension, tyres at their highest pressure, liquids full, gear box in neutral,"

@@ -4,7 +4,6 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Removed;
 import boltlore.catalogue.Workshop;
 import boltlore.measure.Digits;
-import boltlore.measure.Wording;
 import boltlore.report.CautionNotes;
 import boltlore.report.Column;
 import boltlore.report.Page;
@@ -27,7 +26,7 @@ final class MassesPage {
             .box(Column.blank("weighed", "Weighed (kg)"));
 
     private static final TableSpec<CaseLoads> WEIGHBRIDGE = TableSpec.<CaseLoads>named("weighbridge")
-            .text("condition", "Condition", 40, row -> row.loadCase().says())
+            .said("condition", "Condition", 40, row -> row.loadCase().wording())
             .decimal("front", "Front computed", "kg", 1, row -> row.loads().frontKg())
             .box(Column.blank("front-weighed", "Front weighed (kg)"))
             .decimal("rear", "Rear computed", "kg", 1, row -> row.loads().rearKg())
@@ -42,7 +41,8 @@ final class MassesPage {
                         .text(
                                 "sub-system",
                                 "Sub-system",
-                                load -> catalogue.subSystemSays(load.subSystem(), Wording.ENGLISH)),
+                                load -> catalogue.subSystemSays(
+                                        load.subSystem(), catalogue.workshop().language())),
                 SubSystemLoad::loads);
     }
 
@@ -99,7 +99,7 @@ final class MassesPage {
     /** Cautions, and boxes for what the weighbridge shows beside what was computed. */
     static PageBuilder weighbridge(OnAxles onAxles, BigDecimal tolerance, Workshop workshop, String footer) {
         PageBuilder page = Page.named("Weighbridge").footer(footer).title("On the weighbridge");
-        CautionNotes.always(page, "weighbridge", workshop, "en");
+        CautionNotes.always(page, "weighbridge", workshop, workshop.language());
         page.add(WEIGHBRIDGE.of(onAxles.cases().stream()
                 .filter(each -> each.loadCase().compareTo(LoadCase.DRIVER) <= 0)
                 .toList()));

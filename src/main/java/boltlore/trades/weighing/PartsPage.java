@@ -1,5 +1,7 @@
 package boltlore.trades.weighing;
 
+import boltlore.report.Cell;
+import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.TableBuilder;
@@ -56,20 +58,15 @@ final class PartsPage {
     }
 
     /** A concentrate weighs with the water that it is mixed with in the vehicle. */
-    private static String what(Added each) {
-        String name = each.item().part().name().english();
-        return each.waterKg().signum() == 0 ? name : name + ", mixed with water";
+    private static Cell what(Added each) {
+        return Cell.of(each.item().part().name(), each.waterKg().signum() == 0 ? "{0}" : "{0}, mixed with water");
     }
 
     private TableSpec<Added> spec(String name) {
         TableSpec<Added> spec = TableSpec.<Added>named(name)
                 .text("part", "Part", each -> each.item().part().number().text())
-                .text("what", "Description", 40, PartsPage::what)
-                .text(
-                        "position",
-                        "Position",
-                        30,
-                        each -> each.item().position().says().english())
+                .column(Column.text("what", "Description").atMost(40), PartsPage::what)
+                .said("position", "Position", 30, each -> each.item().position().says())
                 .quantity("quantity", "Quantity", "", each -> each.item().quantity())
                 .whole(
                         "station",

@@ -88,8 +88,10 @@ final class StatementPage {
         if (!weighing.conditions().isEmpty()) {
             page.heading("What else the market asks").add(CONDITIONS.of(weighing.conditions()));
         }
-        FindingsTable.add(page, kit.answered(weighing.findings()), "en");
-        CautionNotes.always(page, "weight-statement", kit.workshop(), "en");
+        FindingsTable.add(
+                page, kit.answered(weighing.findings()), kit.workshop().language());
+        CautionNotes.always(
+                page, "weight-statement", kit.workshop(), kit.workshop().language());
         return page.signatures("Checked by");
     }
 
@@ -102,7 +104,7 @@ final class StatementPage {
     private static TableBuilder loads(OnAxles onAxles, @Nullable Weighing margins) {
         Chassis chassis = onAxles.chassis();
         TableSpec<CaseLoads> spec = TableSpec.<CaseLoads>named("axle-loads")
-                .text("condition", "Condition", 40, row -> row.loadCase().says());
+                .said("condition", "Condition", 40, row -> row.loadCase().wording());
         for (Limited limited : Limited.values()) {
             spec.decimal(
                     limited.key(),
