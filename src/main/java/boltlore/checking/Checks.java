@@ -34,6 +34,7 @@ public final class Checks {
     private static final List<Function<Catalogue, Stream<Remark>>> OF_ALL = List.of(
             CoatedMass::remarks,
             HolesForFixings::remarks,
+            SharedHoles::remarks,
             CableRoutes::remarks,
             ThreadsMate::remarks,
             PortsOfRuns::remarks,

@@ -12,6 +12,7 @@ import boltlore.catalogue.Position;
 import boltlore.catalogue.ThreadName;
 import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
+import boltlore.measure.PositionName;
 import boltlore.resolution.FamilyPlan;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -20,6 +21,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -32,7 +34,7 @@ final class HolesForFixings {
     private final Family family;
     private final FamilyPlan plan;
 
-    private HolesForFixings(Catalogue catalogue, Family family) {
+    HolesForFixings(Catalogue catalogue, Family family) {
         this.family = family;
         this.plan = new FamilyPlan(catalogue, family);
     }
@@ -167,6 +169,51 @@ final class HolesForFixings {
                             ? Stream.of(0, bolts)
                             : IntStream.rangeClosed(0, bolts).boxed())
                     .collect(Collectors.toSet());
+            sums = sums.stream()
+                    .flatMap(sum -> more.stream().map(bolts -> sum + bolts))
+                    .collect(Collectors.toSet());
+        }
+        return sums;
+    }
+
+    /** Threads of the bolts with which what stands there goes through what carries it. */
+    Set<String> threads(Position position) {
+        return position.lines().stream()
+                .flatMap(line -> Stream.concat(line.needs().stream(), plan.needsOf(line.part()).stream()))
+                .filter(need -> goesThrough(position, need))
+                .flatMap(need -> bolt(need).stream())
+                .map(Fixing::thread)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** Clear holes of so many brackets as the line brings that their own bolts leave; empty where its holes are not known. */
+    Optional<Integer> spare(Line line, String thread) {
+        Part part = plan.part(line.part());
+        int own = bolts(
+                Stream.concat(line.needs().stream(), plan.needsOf(part.number()).stream())
+                        .filter(need -> bolt(need)
+                                .filter(fixing -> ThreadName.mate(fixing.thread(), thread))
+                                .isPresent())
+                        .toList(),
+                line);
+        return part.holes().isEmpty()
+                ? Optional.empty()
+                : MetricHoles.forThread(thread)
+                        .map(wanted -> (count(part, wanted::clear) - own)
+                                * line.quantity()
+                                        .setScale(0, RoundingMode.CEILING)
+                                        .intValue());
+    }
+
+    /** All bolts of each of those positions or none of them, added up in every way. */
+    Set<Integer> allOrNone(Set<PositionName> carried, String thread) {
+        Set<Integer> sums = Set.of(0);
+        for (PositionName name : carried) {
+            Set<Integer> more = family.position(name).stream()
+                    .flatMap(position -> position.lines().stream()
+                            .map(line -> bolts(line, thread, need -> goesThrough(position, need))))
+                    .collect(Collectors.toSet());
+            more.add(0);
             sums = sums.stream()
                     .flatMap(sum -> more.stream().map(bolts -> sum + bolts))
                     .collect(Collectors.toSet());

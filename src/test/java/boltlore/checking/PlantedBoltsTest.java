@@ -38,6 +38,19 @@ class PlantedBoltsTest {
                 about);
     }
 
+    /** Two brackets on each side hold the box with six bolts: a hole left over in each of two is none of theirs, six are all. */
+    @ParameterizedTest
+    @CsvSource({
+        "'{\"part\": \"FX-M10X30\", \"each\": \"3', '{\"part\": \"FX-M10X30\", \"each\": \"2', position stook-pickup/battery-box",
+        "'\"diameterMm\": 11, \"count\": 3', '\"diameterMm\": 11, \"count\": 4', position stook-pickup/battery-box",
+        "'\"diameterMm\": 11, \"count\": 3', '\"diameterMm\": 11, \"count\": 6',"
+    })
+    void what_several_brackets_hold_goes_through_all_of_their_holes_or_none(
+            String from, String to, @Nullable String about) throws IOException {
+        PlantedDemo.told(
+                folder, Check.HOLE_UNUSED, "parts/stook-battery.json", "\"part\": \"ST-BB-EL\"", from, to, about);
+    }
+
     @ParameterizedTest
     @CsvSource({"PV-PS-ES, 320, 612, part PV-PS-ES", "PV-PS-ES, 320, 259, part PV-PS-ES", "PV-PS-ES, 320, 335,"})
     void a_shaft_is_packed_in_its_length(String part, String from, String to, @Nullable String about)
