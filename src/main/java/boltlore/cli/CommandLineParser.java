@@ -3,6 +3,7 @@ package boltlore.cli;
 import boltlore.faults.Nearest;
 import boltlore.trades.Room;
 import java.io.PrintWriter;
+import java.math.BigDecimal;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -104,6 +105,7 @@ final class CommandLineParser {
         line.registerConverter(Path.class, CommandLineParser::path);
         line.registerConverter(int.class, text -> whole(text, Integer::valueOf));
         line.registerConverter(long.class, text -> whole(text, Long::valueOf));
+        line.registerConverter(BigDecimal.class, CommandLineParser::number);
         line.setUsageHelpWidth(Screen.widthOfHelp());
         line.setUsageHelpLongOptionsMaxWidth(line.getUsageHelpWidth() / 2);
         line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST_HEADING, help -> "");
@@ -118,6 +120,14 @@ final class CommandLineParser {
             return read.apply(text);
         } catch (NumberFormatException e) {
             throw new TypeConversionException("'" + text + "' is no whole number, or too large a one.");
+        }
+    }
+
+    private static BigDecimal number(String written) {
+        try {
+            return new BigDecimal(written);
+        } catch (NumberFormatException e) {
+            throw new TypeConversionException("'" + BookOption.shortened(written) + "' is no number such as 12.50.");
         }
     }
 
