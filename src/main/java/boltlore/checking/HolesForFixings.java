@@ -12,7 +12,6 @@ import boltlore.catalogue.Position;
 import boltlore.catalogue.ThreadName;
 import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
-import boltlore.measure.PositionName;
 import boltlore.resolution.FamilyPlan;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -205,20 +204,11 @@ final class HolesForFixings {
                                         .intValue());
     }
 
-    /** All bolts of each of those positions or none of them, added up in every way. */
-    Set<Integer> allOrNone(Set<PositionName> carried, String thread) {
-        Set<Integer> sums = Set.of(0);
-        for (PositionName name : carried) {
-            Set<Integer> more = family.position(name).stream()
-                    .flatMap(position -> position.lines().stream()
-                            .map(line -> bolts(line, thread, need -> goesThrough(position, need))))
-                    .collect(Collectors.toSet());
-            more.add(0);
-            sums = sums.stream()
-                    .flatMap(sum -> more.stream().map(bolts -> sum + bolts))
-                    .collect(Collectors.toSet());
-        }
-        return sums;
+    /** Bolts of that thread with which what stands there may go through what carries it, by its lines. */
+    Set<Integer> throughBolts(Position position, String thread) {
+        return position.lines().stream()
+                .map(line -> bolts(line, thread, need -> goesThrough(position, need)))
+                .collect(Collectors.toSet());
     }
 
     private boolean alone(Position carried) {

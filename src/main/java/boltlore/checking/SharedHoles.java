@@ -59,7 +59,7 @@ final class SharedHoles {
                 brackets.stream().flatMap(bracket -> bracket.carries().stream()).collect(Collectors.toSet());
         return each.stream().anyMatch(Optional::isEmpty)
                         || spare <= 0
-                        || holes.allOrNone(carried, thread).contains(spare)
+                        || allOrNone(carried, thread).contains(spare)
                 ? List.of()
                 : List.of(new Remark(
                         "position " + family.name() + "/" + position.name(),
@@ -88,5 +88,20 @@ final class SharedHoles {
             sets = longer.size() > MOST ? longer.subList(0, MOST) : longer;
         }
         return sets;
+    }
+
+    /** All bolts of each of those positions or none of them, added up in every way. */
+    private Set<Integer> allOrNone(Set<PositionName> carried, String thread) {
+        Set<Integer> sums = Set.of(0);
+        for (PositionName name : carried) {
+            Set<Integer> more = family.position(name).stream()
+                    .flatMap(position -> holes.throughBolts(position, thread).stream())
+                    .collect(Collectors.toSet());
+            more.add(0);
+            sums = sums.stream()
+                    .flatMap(sum -> more.stream().map(bolts -> sum + bolts))
+                    .collect(Collectors.toSet());
+        }
+        return sums;
     }
 }
