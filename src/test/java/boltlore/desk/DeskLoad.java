@@ -4,14 +4,9 @@ import boltlore.book.db.Book;
 import boltlore.book.db.Place;
 import boltlore.book.orders.Bench;
 import boltlore.catalogue.json.CatalogueReader;
-import boltlore.desk.frame.Access;
-import boltlore.desk.frame.Server;
-import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
-import com.sun.management.OperatingSystemMXBean;
+import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.lang.management.ManagementFactory;
 import java.net.CookieManager;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -19,30 +14,37 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
-import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * So many people at one desk for so long, each with a browser's cookies and some seconds of thought between two pages.
- * {@code DeskLoad BOOK PEOPLE SECONDS THOUGHT_MS}; the book is one that {@code boltlore.book.db.Scale} has filled, and the
+ * {@code DeskLoad BOOK PEOPLE SECONDS THOUGHT_MS IMAGE}; the desk is the command of that image, as its users start it, in a
+ * process of its own; the book is one that {@code boltlore.book.db.Scale} has filled, and the
  * demo's orders are taken down beside its own. Prints the time of each kind of page, errors and memory.
  */
 public final class DeskLoad {
 
     private static final int PART = 5000;
     private static final int OWED = 2000;
-    private static final int QUIET = 10;
+    private static final int QUIET = 20;
     private static final Pattern FIELD = Pattern.compile("name=\"(token|once|seen|option)\" value=\"([^\"]*)\"");
+    private static final Pattern ADDRESS = Pattern.compile("http://\\S+");
+    private static final Pattern KIB = Pattern.compile("(VmRSS|VmHWM):\\s*(\\d+) kB");
     private static final Pattern VALUE =
             Pattern.compile("class=\"answer\" type=\"submit\" name=\"value\" value=\"([^\"]*)\"");
 
@@ -59,29 +61,52 @@ public final class DeskLoad {
     }
 
     public static void main(String... words) throws IOException, InterruptedException {
-        Place place = sound(Place.of(words[0], Map.of()));
+        fill(sound(Place.of(words[0], Map.of())));
+        Process process = new ProcessBuilder(words[4] + "/bin/boltlore", "desk", "--port", "0", "--book", words[0])
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        try (BufferedReader said = process.inputReader(StandardCharsets.UTF_8)) {
+            Matcher address = ADDRESS.matcher(Objects.requireNonNullElse(said.readLine(), ""));
+            if (!address.find()) {
+                throw new IllegalStateException("The desk did not open");
+            }
+            URI desk = URI.create(address.group());
+            DeskLoad load = new DeskLoad(desk, Integer.parseInt(words[2]), Integer.parseInt(words[3]));
+            load.run(Integer.parseInt(words[1]));
+            load.print();
+            quiet(process, desk);
+            memory(process);
+        } finally {
+            process.destroy();
+            process.waitFor();
+        }
+    }
+
+    private static void fill(Place place) {
         Path folder = Path.of("catalog");
         Bench bench = Bench.of(sound(CatalogueReader.read(folder)), folder);
-        PrintWriter said = new PrintWriter(System.err, true, Charset.defaultCharset());
         try (Book book = sound(Book.openOrBegin(place))) {
             if (book.read(reading -> reading.orders().find("BL-1001")).isEmpty()) {
                 sound(new DemoBook(book, bench, OpenDesk::by).fill());
             }
             new OwedOrders(book, OpenDesk::by).promise(Integer.getInteger("boltlore.owed", OWED));
-            try (Server server = Desk.open(new Workshop(bench, book), Access.here(0), OpenDesk::by, said)) {
-                DeskLoad load = new DeskLoad(server.address(), Integer.parseInt(words[2]), Integer.parseInt(words[3]));
-                load.run(Integer.parseInt(words[1]));
-                load.print();
-                quiet(server.address());
-            }
         }
-        Runtime runtime = Runtime.getRuntime();
-        System.gc();
-        System.out.printf(
-                Locale.ROOT,
-                "memory in use at the end %d MB, at most %d MB%n",
-                (runtime.totalMemory() - runtime.freeMemory()) / 1_000_000,
-                runtime.maxMemory() / 1_000_000);
+    }
+
+    /** All that the desk's process holds, as Linux says it, without the people, who are in this one. */
+    private static void memory(Process process) throws IOException {
+        Path status = Path.of("/proc", String.valueOf(process.pid()), "status");
+        if (Files.isReadable(status)) {
+            Map<String, Long> kib = Files.readAllLines(status).stream()
+                    .map(KIB::matcher)
+                    .filter(Matcher::matches)
+                    .collect(Collectors.toMap(line -> line.group(1), line -> Long.valueOf(line.group(2))));
+            System.out.printf(
+                    Locale.ROOT,
+                    "memory of the desk's process at the end %d MB, at most %d MB%n",
+                    kib.get("VmRSS") * 1024 / 1_000_000,
+                    kib.get("VmHWM") * 1024 / 1_000_000);
+        }
     }
 
     private void run(int people) throws InterruptedException {
@@ -173,23 +198,26 @@ public final class DeskLoad {
     }
 
     /** Processor time of each kind of page, one after the other, which other work on the machine does not change. */
-    private static void quiet(URI desk) throws IOException, InterruptedException {
+    private static void quiet(Process process, URI desk) throws IOException, InterruptedException {
         HttpClient client =
                 HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
-        OperatingSystemMXBean machine = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
         System.out.printf(Locale.ROOT, "%-24s %18s %10s%n", "page", "processor, ms", "kB");
         for (Map.Entry<String, String> page : new TreeMap<>(looks(1)).entrySet()) {
             HttpRequest request =
                     HttpRequest.newBuilder(desk.resolve(page.getValue())).build();
             client.send(request, BodyHandlers.ofString());
-            long before = machine.getProcessCpuTime();
+            double before = processorMs(process);
             int bytes = 0;
             for (int i = 0; i < QUIET; i++) {
                 bytes = client.send(request, BodyHandlers.ofByteArray()).body().length;
             }
-            double each = (machine.getProcessCpuTime() - before) / 1e6 / QUIET;
+            double each = (processorMs(process) - before) / QUIET;
             System.out.printf(Locale.ROOT, "%-24s %18.1f %10.1f%n", page.getKey(), each, bytes / 1000.0);
         }
+    }
+
+    private static double processorMs(Process process) {
+        return process.info().totalCpuDuration().orElse(Duration.ZERO).toMillis();
     }
 
     private String get(HttpClient client, String kind, String path) throws InterruptedException {
