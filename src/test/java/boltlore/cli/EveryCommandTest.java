@@ -117,7 +117,7 @@ class EveryCommandTest {
         }
         for (OptionSpec each : command.options()) {
             String name = each.longestName();
-            if (each == option) {
+            if (each.equals(option)) {
                 words.addAll(List.of(name, value));
             } else if (name.equals("--book")) {
                 words.addAll(List.of(name, folder.resolve("book.db").toString()));
