@@ -48,6 +48,13 @@ public final class Words {
             Pattern.compile(" · "),
             Pattern.compile("(?<=\\S): (?=\\S)"),
             Pattern.compile(", "));
+    /** A piece of figures with units, amounts of money or signs and no word in it; a bare one may be a section's number. */
+    private static final Pattern FIGURES = Pattern.compile("(?=.*[\\p{L}%°|+×/=])(?:[\\d.,()|+−±×/=%°²³ -]"
+            + "|[A-Z]{3}(?= [\\d,]+\\.\\d\\d(?!\\d))|(?<=\\.\\d\\d )[A-Z]{3}|(?<!\\p{L})(?:mm|cm|m|km|µm|kg|g|l|ml|min|h|s|ms"
+            + "|k?W|k?Wh|m?A|Ah|k?V|Hz|[mkM]?Ω|Nm|k?N|MPa|k?Pa|m?bar|K|C)(?!\\p{L}))+");
+
+    private static final Pattern OF_ENGLISH = Pattern.compile("[-−+±]?(?:\\d{1,3}(?:,\\d{3})+|\\d+)(?:\\.\\d+)?");
+    private static final Pattern DECIMAL = Pattern.compile("(?<![\\w.,/-])\\d[\\d,]*\\.\\d+(?![\\w.-]*[.\\d-]|,\\d)");
     private static final Map<String, Map<String, Map<String, String>>> FILES = new ConcurrentHashMap<>();
 
     private final String language;
@@ -195,12 +202,14 @@ public final class Words {
                         : typeset(COLON.matcher(all).replaceAll(Note.colon(language)), language);
             }
         }
-        return english;
+        return !isNone() && FIGURES.matcher(english).matches()
+                ? DECIMAL.matcher(english).replaceAll(figure -> number(figure.group()))
+                : english;
     }
 
-    /** A number as the language writes it: '1,234.50' becomes '1.234,50'. */
+    /** A number as the language writes it: '1,234.50' becomes '1.234,50'; one that it wrote itself, as '4,8', stays. */
     public String number(String english) {
-        if (isNone()) {
+        if (isNone() || !OF_ENGLISH.matcher(english).matches()) {
             return english;
         }
         DecimalFormatSymbols signs = DecimalFormatSymbols.getInstance(Locale.forLanguageTag(language));

@@ -44,6 +44,10 @@ class WordsTest {
                 "87 lines from bins, 12 from coating | 87 Positionen aus Fächern, 12 aus der Beschichtung",
                 "Order BL-7 · Some Name · pick list | Auftrag BL-7 · Some Name · Kommissionierliste",
                 "Order BL-7: Short | Auftrag BL-7: Fehlteile",
+                "EUR 1,548.00 | EUR 1.548,00",
+                "179.98 EUR) | 179,98 EUR)",
+                "0.6 × (381.4 A) | 0,6 × (381,4 A)",
+                "4,8 mm | 4,8 mm",
             })
     void a_text_is_said_whole_or_by_its_sentences_and_pieces(String english, String german) {
         assertThat(GERMAN.say(english)).isEqualTo(german);
@@ -52,7 +56,16 @@ class WordsTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
-            value = {"Ordered-by", "measure out", "M8 x 1.25", "ISO 10.9", "Some Name; Another, third", "2.40 mx", "-"})
+            value = {
+                "Ordered-by",
+                "measure out",
+                "M8 x 1.25",
+                "ISO 10.9",
+                "Some Name; Another, third",
+                "2.40 mx",
+                "10.5",
+                "-"
+            })
     void what_nobody_has_translated_stays_as_it_is(String english) {
         assertThat(GERMAN.say(english)).isEqualTo(english);
     }

@@ -108,7 +108,7 @@ public record PurchaseLine(
         String orders = asked.outside().entrySet().stream()
                 .map(each -> each.getKey() + " " + numbers.apply(Digits.plain(each.getValue())))
                 .collect(Collectors.joining(", "));
-        String stays = asked.stays().signum() > 0 ? "stock " + numbers.apply(Digits.plain(asked.stays())) : "";
+        String stays = asked.stays().signum() > 0 ? "stock " + Digits.plain(asked.stays()) : "";
         return orders.isEmpty() || stays.isEmpty() ? orders + stays : orders + ", " + stays;
     }
 }

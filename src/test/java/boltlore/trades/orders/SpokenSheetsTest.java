@@ -33,6 +33,7 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
@@ -74,6 +75,10 @@ class SpokenSheetsTest {
     /** A whole number with its unit, or what programs call a box or a run by. */
     private static final Pattern WHOLE = Pattern.compile(
             "(?<![\\d.])\\d+ (mm|kg|kW|kWh|min|Nm|Wh|ms|mbar)\\b|(?<![\\w/-])[a-z-]+(\\.[a-z0-9-]+)+|\\b[A-Z][0-9a-f]{12}\\b");
+
+    /** A decimal figure with a point; neither a clause, a table of a standard, a heading of the customs tariff nor a class of bolts. */
+    private static final Pattern POINT = Pattern.compile(
+            "(?<![\\w.,/-])(?<!(Tabelle|tableau) )(?!(8\\.8|10\\.9|12\\.9|\\d{4}\\.\\d\\d)\\b)\\d+\\.\\d+(?![\\w.-]*[.\\d-]|,\\d)");
 
     private static final Pattern BETWEEN = Pattern.compile("; | · |: |, |(?<=[.!?]) ");
 
@@ -199,6 +204,18 @@ class SpokenSheetsTest {
             }
         });
         assertThat(untranslated).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("spoken")
+    void write_every_decimal_with_a_comma(String language, String trade) {
+        Set<String> pointed = texts(trade, language).stream()
+                .filter(text -> POINT.matcher(withoutSentences(text)).find())
+                .map(Text::says)
+                // a section of the manual
+                .filter(text -> !text.matches("\\d+\\.\\d"))
+                .collect(Collectors.toSet());
+        assertThat(pointed).isEmpty();
     }
 
     static Stream<Arguments> spoken() {
