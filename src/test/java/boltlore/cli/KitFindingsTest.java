@@ -140,7 +140,7 @@ class KitFindingsTest {
         JsonNode answer = new ObjectMapper().readTree(boltlore(all.toArray()).out());
         Map<String, List<String>> found = new TreeMap<>();
         (answer.isArray() ? answer : answer.path("orders")).forEach(order -> {
-            List<String> some = found.computeIfAbsent(order.get("order").asText(), name -> new ArrayList<>());
+            List<String> some = found.computeIfAbsent(order.path("order").asText(""), name -> new ArrayList<>());
             order.get("findings")
                     .forEach(finding -> some.add(finding.get("by").asText() + " "
                             + finding.get("kind").asText() + ": "

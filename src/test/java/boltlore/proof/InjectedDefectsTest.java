@@ -134,6 +134,7 @@ class InjectedDefectsTest {
                         "fitted without its parent: cable-export (export-socket)",
                         "fitted but not required: cable-export",
                         "path or circuit broken: vehicle-to-load (export-socket)",
+                        "device without its path: export (bs-1363)",
                         "leaving out unused brackets creates a stop: export-plate (bracket missing, export-bracket)"));
     }
 
