@@ -60,6 +60,24 @@ class RoomPagesTest extends RoomInBrowser {
             "/office/load");
 
     @Test
+    @DisplayName("offer an order to compare with whose it is, not its number alone")
+    void offered() {
+        go("/sales/compare");
+        assertThat(page.locator("datalist option[value='BL-1001']").textContent())
+                .as("customer, kit and state")
+                .matches("[^,]+.*, [^,]+, [a-z ]+");
+    }
+
+    @Test
+    @DisplayName("show an order that refutes a statement in the words of its options, not in their codes")
+    void refuted() {
+        go("/engineering/proof/pannier-van");
+        assertThat(page.locator("details p.small").allTextContents())
+                .isNotEmpty()
+                .noneMatch(says -> says.contains("="));
+    }
+
+    @Test
     @DisplayName("are readable for all, by day (WCAG 2.2 AA, as far as axe-core sees)")
     void light() {
         SoftAssertions all = new SoftAssertions();

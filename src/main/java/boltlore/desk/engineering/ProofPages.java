@@ -5,6 +5,8 @@ import boltlore.book.orders.Touched;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.json.CatalogueReader;
+import boltlore.choices.Choice;
+import boltlore.choosing.ConflictWords;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
 import boltlore.desk.frame.Room.Doors;
@@ -80,12 +82,13 @@ public final class ProofPages {
     private Proof prove(Family family) {
         Catalogue catalogue = workshop.bench().catalogue();
         FamilyProof proof = Prover.prove(catalogue, family, Kinds.all(), deadline(), Prover.Progress.NONE);
+        ConflictWords words = new ConflictWords(family);
         Map<boltlore.proof.Answer.Defect, String> examples = Witnesses.find(catalogue, proof).stream()
                 .collect(Collectors.toMap(
                         Witnesses.Witness::defect,
                         witness -> witness.order().choices().values().entrySet().stream()
-                                .map(choice -> choice.getKey() + "=" + choice.getValue())
-                                .collect(Collectors.joining(", ")),
+                                .map(choice -> words.says(new Choice(choice.getKey(), choice.getValue())))
+                                .collect(Collectors.joining("; ")),
                         (one, other) -> one));
         return new Proof(
                 number(proof.orders()),

@@ -108,11 +108,11 @@ public final class ComparePages {
     /**
      * Two orders side by side.
      *
-     * @param orders numbers to choose from; others may be typed
+     * @param orders to choose from; others may be typed
      * @param why something cannot be compared, in sentences
      */
     public record SideBySide(
-            List<String> orders, String one, String other, List<Line> lines, List<Part> parts, List<String> why) {}
+            List<OrderRow> orders, String one, String other, List<Line> lines, List<Part> parts, List<String> why) {}
 
     /** What each of two orders says of one thing. */
     public record Line(String of, String one, String other) {
@@ -122,10 +122,8 @@ public final class ComparePages {
     }
 
     private Answer compare(Call call) {
-        List<String> orders =
-                workshop.book().read(reading -> OrderRow.list(reading, OrderState.ALL, call.today())).stream()
-                        .map(OrderRow::number)
-                        .toList();
+        List<OrderRow> orders =
+                workshop.book().read(reading -> OrderRow.list(reading, OrderState.ALL, call.today()));
         String one = call.said("one");
         String other = call.said("other");
         if (one.isEmpty() || other.isEmpty()) {
@@ -148,7 +146,7 @@ public final class ComparePages {
         return standing.then(found -> kits.of(found, call.today()));
     }
 
-    private static SideBySide sideBySide(List<String> orders, KitInWork first, KitInWork second) {
+    private static SideBySide sideBySide(List<OrderRow> orders, KitInWork first, KitInWork second) {
         List<Line> lines = new ArrayList<>(figures(first, second));
         Set<String> asked = new LinkedHashSet<>();
         first.order().choices().family().options().forEach(option -> asked.add(option.asks()));
