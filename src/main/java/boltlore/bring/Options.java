@@ -165,7 +165,12 @@ final class Options {
 
     private static Map<String, List<String>> notNeeded(TableRead read, Entry entry, List<Doubt> doubts) {
         String at = read.table().address(entry.row(), valueColumns(read).get(0).at());
-        doubts.add(new Doubt(at, entry.row(), false, "'" + entry.name() + "' is not needed under any value", ""));
+        // Where a cell is in doubt, that is asked, and nothing is told yet.
+        boolean known =
+                valueColumns(read).stream().allMatch(column -> entry.values().containsKey(column.at()));
+        if (known) {
+            doubts.add(new Doubt(at, entry.row(), false, "'" + entry.name() + "' is not needed under any value", ""));
+        }
         return Map.of(NOT_FITTED, List.of());
     }
 

@@ -434,4 +434,33 @@ class ColumnsTest {
         // 1 lb = 0.45359237 kg exactly (NIST SP 811, B.8).
         assertThat(brought.files().toString()).contains("4.5359237");
     }
+
+    @Test
+    void headings_in_three_rows_are_one_option_with_its_values() {
+        Brought brought = read("""
+                No,,,Pieces per kit,,,Money,
+                No,Name,Drawing,Short,Long,Long high,each EUR,Supplier
+                ,,,(SWB),(LWB),(LWB HR),,
+                V-1,Motor plate,DWG-11,1,1,1,120.00,Fell Works
+                V-2,Battery tray,DWG-12,1,2,2,210.50,Fell Works
+                V-3,Roof duct,DWG-14,0,0,1,33.00,Beck Ltd
+                """);
+
+        assertThat(brought.tables().get(0).columns().stream()
+                        .filter(column -> column.role() == Role.VALUE)
+                        .map(column -> column.option() + ": " + column.value()))
+                .containsExactly(
+                        "Pieces per kit: Short (SWB)",
+                        "Pieces per kit: Long (LWB)",
+                        "Pieces per kit: Long high (LWB HR)");
+    }
+
+    @Test
+    void a_row_whose_mark_is_in_doubt_is_not_said_to_be_needless() {
+        Brought brought = read(EXTRAS.replace("Frame,1,140,,", "Frame,1,140,not,") + "Hose,1,3,x,\nFuse,1,2,x,\n");
+
+        assertThat(brought.mapping().open())
+                .anySatisfy(asked -> assertThat(asked).contains("list!D2", "'not'"));
+        assertThat(brought.notes()).noneMatch(note -> note.says().contains("not needed"));
+    }
 }
