@@ -63,7 +63,8 @@ public record BegunPart(
     }
 
     /**
-     * Parts as a table has them, a row each, under headings that are the keys of the catalogue's files.
+     * Parts as a table has them, a row each, under headings that are the keys of the catalogue's files. An order code, cost
+     * or mass that is left empty is a placeholder, which each check tells.
      *
      * @param file for faults
      * @param bytes of a CSV text
@@ -101,9 +102,9 @@ public record BegunPart(
             return new BegunPart(
                     number,
                     text("name"),
-                    text("ordercode"),
-                    number("cost", ""),
-                    number("masskg", ""),
+                    table.cell(row, "ordercode").isEmpty() ? Placeholder.TEXT : text("ordercode"),
+                    number("cost", Placeholder.COST.toPlainString()),
+                    number("masskg", Placeholder.MASS_KG.toPlainString()),
                     table.cell(row, "bin"),
                     number("quantity", "1"),
                     when(family));

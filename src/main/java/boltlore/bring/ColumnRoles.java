@@ -57,6 +57,7 @@ final class ColumnRoles {
         oneOfEach();
         name();
         quantity();
+        cost();
         unread();
         return List.copyOf(columns.values());
     }
@@ -88,6 +89,7 @@ final class ColumnRoles {
         }
         List<Integer> marks = columns.keySet().stream()
                 .filter(at -> known.profile(at).isMarks() && !table.heading(at).isEmpty())
+                .filter(at -> !known.isTicked(at))
                 .filter(at -> known.role(at) == Role.LEFT
                         || !known.isWhole(at)
                         || !table.group(at).isEmpty())
@@ -103,9 +105,33 @@ final class ColumnRoles {
                         .forEach(at -> value(at, table.heading(at), table.sure()));
             }
         }
+        extras();
         if (known.with(Role.VALUE).size() == 1) {
             int only = known.with(Role.VALUE).get(0);
             known.set(only, Role.VALUE, false, "it holds marks, and no other column does: one value is no choice");
+        }
+    }
+
+    /** Marks beside rows that have none: such columns seldom stand for values of which each order has one. */
+    private void extras() {
+        List<Integer> all = known.with(Role.VALUE);
+        boolean marks = all.size() > 1
+                && all.stream()
+                        .allMatch(at ->
+                                known.profile(at).isMarks() && table.group(at).isEmpty());
+        boolean unmarked = table.lines().stream()
+                .anyMatch(line -> all.stream().allMatch(at -> line.cell(at).isEmpty())
+                        && known.with(Role.QUANTITY).stream()
+                                .anyMatch(at -> !line.cell(at).isEmpty())
+                        && known.with(Role.NAME).stream()
+                                .anyMatch(at -> !line.cell(at).isEmpty()));
+        if (marks && unmarked) {
+            all.forEach(at -> known.set(
+                    at,
+                    Role.VALUE,
+                    false,
+                    "some rows have no mark: is one of these chosen, as said here, or each by itself? Then give each its"
+                            + " own 'option'"));
         }
     }
 
@@ -212,11 +238,43 @@ final class ColumnRoles {
         }
     }
 
+    /** The only amounts of money are what a part costs, whatever their heading says: that is asked. */
+    private void cost() {
+        List<Integer> money = known.unnamed(Profile::isMoney);
+        if (known.with(Role.COST).isEmpty() && money.size() == 1) {
+            known.set(money.get(0), Role.COST, false, "it holds the only amounts of money");
+        }
+    }
+
+    /** Right of a column with neither heading nor values: what stands there belongs to something else. */
+    private boolean isBeyondGap(int at) {
+        int name = known.with(Role.NAME).stream().findFirst().orElse(at);
+        return columns.keySet().stream()
+                .filter(between -> between > name && between < at)
+                .anyMatch(this::isGap);
+    }
+
+    private boolean isGap(int at) {
+        return table.heading(at).isEmpty() && known.profile(at).filled() == 0;
+    }
+
+    /** A column and those right of it, up to the next empty one. */
+    private void leaveStrip(int from) {
+        columns.keySet().stream()
+                .filter(at -> at >= from)
+                .takeWhile(at -> !isGap(at))
+                .toList()
+                .forEach(at -> known.set(
+                        at, Role.LEFT, false, "it stands beyond an empty column, under '" + table.heading(from) + "'"));
+    }
+
     /** Texts beside a name that no heading explains belong to it; numbers that nothing explains are in doubt. */
     private void unread() {
         for (int at : known.unnamed(profile -> profile.filled() > 0)) {
             Profile profile = known.profile(at);
-            if (profile.isText()
+            if (profile.isText() && isBeyondGap(at)) {
+                leaveStrip(at);
+            } else if (profile.isText()
                     && profile.averageLength() < SHORT
                     && !known.with(Role.NAME).isEmpty()) {
                 known.set(at, Role.NOTE, false, "its heading is no known word");

@@ -71,6 +71,12 @@ final class ColumnsSoFar {
         return meaning != null && meaning.whole();
     }
 
+    /** Whether it is headed as what is done or ordered: marks in it tick rows off, and choose nothing. */
+    boolean isTicked(int column) {
+        Words.Meaning meaning = meanings.get(column);
+        return meaning != null && meaning.whole() && (meaning.role() == Role.LEFT || meaning.role() == Role.PACK);
+    }
+
     /** What its heading says beside the word for what it is. */
     String rest(int column) {
         Words.Meaning meaning = meanings.get(column);

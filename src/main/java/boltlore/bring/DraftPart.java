@@ -43,6 +43,9 @@ final class DraftPart {
 
     private static final int DAYS = 7;
     private static final int DECIMALS_OF_COST = 6;
+    /** kg in an avoirdupois pound, exact: NIST SP 811, appendix B.8. */
+    private static final BigDecimal POUND = new BigDecimal("0.45359237");
+
     private static final BigDecimal GRAMS = new BigDecimal("0.001");
 
     private final TableRead read;
@@ -192,18 +195,27 @@ final class DraftPart {
         return cell(Role.MASS).filter(mass -> mass.signum() >= 0);
     }
 
-    /** 'kg' or 'g' as the heading says, or empty. */
+    /** 'kg', 'g' or 'lb' as the heading says, or empty. */
     String massUnit() {
         String heading = read.columns().stream()
                 .filter(column -> column.role() == Role.MASS)
                 .map(column -> " " + Words.plain(column.heading()) + " ")
                 .findFirst()
                 .orElse("");
-        return heading.contains(" kg ") ? "kg" : heading.contains(" g ") || heading.contains(" gram ") ? "g" : "";
+        if (heading.contains(" kg ")) {
+            return "kg";
+        }
+        boolean pounds =
+                List.of("lb", "lbs", "pound", "pounds").stream().anyMatch(word -> heading.contains(' ' + word + ' '));
+        return pounds ? "lb" : heading.contains(" g ") || heading.contains(" gram ") ? "g" : "";
     }
 
     static BigDecimal inKg(BigDecimal mass, String unit) {
-        return unit.equals("g") ? mass.multiply(GRAMS).stripTrailingZeros() : mass;
+        return switch (unit) {
+            case "g" -> mass.multiply(GRAMS).stripTrailingZeros();
+            case "lb" -> mass.multiply(POUND).stripTrailingZeros();
+            default -> mass;
+        };
     }
 
     private Optional<BigDecimal> cell(Role role) {

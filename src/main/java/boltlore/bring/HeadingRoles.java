@@ -84,7 +84,8 @@ final class HeadingRoles {
                         profile.isText()
                                 && !profile.isMarks()
                                 && (!known.isWhole(at) || profile.averageLength() > LONGEST_QUANTITY);
-                    case LEVEL, MASS, PACK, LEAD_DAYS -> profile.isText() && !profile.isMarks();
+                    case PACK -> profile.isText();
+                    case LEVEL, MASS, LEAD_DAYS -> profile.isText() && !profile.isMarks();
                     case TOTAL -> profile.isText() && profile.isCodes();
                     default -> false;
                 };

@@ -48,7 +48,19 @@ final class Options {
 
     /** Words of values by name, by the name of their option. */
     Map<String, Map<String, String>> all() {
-        return values;
+        Map<String, Map<String, String>> all = new LinkedHashMap<>();
+        values.keySet().forEach(option -> all.put(option, choices(option)));
+        return all;
+    }
+
+    /** Words of the values of an option by name; one that is the only one is chosen, or not. */
+    private Map<String, String> choices(String option) {
+        Map<String, String> choices = new LinkedHashMap<>(values.getOrDefault(option, Map.of()));
+        if (choices.size() == 1) {
+            String only = choices.keySet().iterator().next();
+            choices.put("without-" + only, "Without: " + choices.get(only));
+        }
+        return choices;
     }
 
     String words(String option) {
@@ -117,7 +129,9 @@ final class Options {
             marked.put(option, fitted);
         }
         if (!some) {
-            return Map.of(NOT_FITTED, List.of());
+            return isUnsaid(read, entry) && anyOf(read, entry, answers, doubts)
+                    ? Map.of()
+                    : notNeeded(read, entry, doubts);
         }
         for (String option : names) {
             if (marked.getOrDefault(option, List.of()).isEmpty() && matters(read, option, answers, doubts)) {
@@ -126,6 +140,38 @@ final class Options {
         }
         counted.ifPresent(marked::remove);
         return withoutAll(marked);
+    }
+
+    /** A quantity, and not one sign under any value, not even that for 'no'. */
+    private static boolean isUnsaid(TableRead read, Entry entry) {
+        return entry.quantity() != null
+                && valueColumns(read).stream()
+                        .allMatch(column ->
+                                read.table().cell(entry.row(), column.at()).isEmpty());
+    }
+
+    /** Whether a row that is marked nowhere is fitted always: that is asked once a table. */
+    private static boolean anyOf(TableRead read, Entry entry, Answers answers, List<Doubt> doubts) {
+        String at = read.table()
+                .address(read.table().firstHead(), valueColumns(read).get(0).at());
+        Optional<String> answer = answers.at(at);
+        if (answer.isEmpty() && doubts.stream().noneMatch(doubt -> doubt.at().equals(at))) {
+            String says = "rows such as '" + entry.name() + "' have no mark: are they fitted whichever is chosen ("
+                    + ANY + "), or not at all (" + NONE + ")?";
+            doubts.add(new Doubt(at, 0, true, says, ANY));
+        }
+        return !answer.map(NONE::equals).orElse(false);
+    }
+
+    private static Map<String, List<String>> notNeeded(TableRead read, Entry entry, List<Doubt> doubts) {
+        String at = read.table().address(entry.row(), valueColumns(read).get(0).at());
+        // Where a cell is in doubt, that is asked, and nothing is told yet.
+        boolean known =
+                valueColumns(read).stream().allMatch(column -> entry.values().containsKey(column.at()));
+        if (known) {
+            doubts.add(new Doubt(at, entry.row(), false, "'" + entry.name() + "' is not needed under any value", ""));
+        }
+        return Map.of(NOT_FITTED, List.of());
     }
 
     private List<Column> ofOption(TableRead read, String option) {
@@ -164,7 +210,7 @@ final class Options {
     Map<String, List<String>> withoutAll(Map<String, List<String>> when) {
         Map<String, List<String>> left = new TreeMap<>();
         when.forEach((option, fitted) -> {
-            boolean all = fitted.size() == values.getOrDefault(option, Map.of()).size();
+            boolean all = fitted.size() == choices(option).size();
             if (!fitted.isEmpty() && !all) {
                 left.put(option, fitted);
             }

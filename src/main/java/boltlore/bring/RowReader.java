@@ -185,6 +185,7 @@ final class RowReader {
             }
         }
         boolean alternate = Words.says(Words.Saying.ALTERNATE, look.text(Role.PREFERENCE));
+        dated(look, texts);
         Amount quantity = amounts.quantity(look);
         Entry entry = new Entry(look.row(), section.heading(), texts, quantity, amounts.values(look), alternate);
         if (look.line().hidden() && !table.sheet().filtered()) {
@@ -195,6 +196,16 @@ final class RowReader {
         entries.add(entry);
         amounts.money(look);
         totals.product(look, doubts);
+    }
+
+    /** Programs make dates of numbers such as 1-2: what was typed is not in the file any more. */
+    private void dated(RowLook look, Map<Role, String> texts) {
+        look.cells(Role.PART_NUMBER).forEach((at, cell) -> {
+            if (cell.kind() == GridCell.Kind.DATE) {
+                answers.at(table.address(look.row(), at)).ifPresent(said -> texts.put(Role.PART_NUMBER, said));
+                doubt(look, at, true, "'" + cell.text() + "' is a date: which number has the part?", "");
+            }
+        });
     }
 
     /** A cell that says nothing but that the part is not fitted. */
@@ -219,9 +230,12 @@ final class RowReader {
             boolean numbers = column.role() == Role.LEFT
                     && table.lines().stream()
                             .anyMatch(line -> !line.cell(column.at()).isEmpty());
-            if (!column.sure()
-                    && (vital || numbers || List.of(Role.NOTE, Role.PART_NUMBER).contains(column.role()))) {
-                String at = table.sheet().name() + '!' + Sheet.letters(column.at());
+            String at = table.sheet().name() + '!' + Sheet.letters(column.at());
+            if (numbers) {
+                String says = "column '" + column.heading() + "' is not read: " + column.because();
+                doubts.add(new Doubt(at, 0, false, says, Role.LEFT.code()));
+            } else if (!column.sure()
+                    && (vital || List.of(Role.NOTE, Role.PART_NUMBER).contains(column.role()))) {
                 doubts.add(new Doubt(
                         at,
                         0,

@@ -173,13 +173,23 @@ final class TableFinder {
             String below = two ? cellText(head + 1, column) : "";
             String above = over ? spread(head - 1, column) : "";
             boolean named = !below.isEmpty() && !below.equals(own);
-            String heading = named ? below : own;
+            // Three rows: the one below goes on with a heading of this column alone, under that of a group.
+            boolean three = named && !above.isEmpty() && isAlone(head, column);
+            String heading = three ? own + " " + below : named ? below : own;
             // A sum in the row of headings: the heading proper stands above it.
             texts.add(heading.isEmpty() && over ? cellText(head - 1, column) : heading);
-            groups.add(named ? spread(head, column) : above);
+            groups.add(named && !three ? spread(head, column) : above);
         }
         return new Table(
                 sheet, over ? head - 1 : head, lowest + 1, last, first, List.copyOf(texts), List.copyOf(groups), sure);
+    }
+
+    /** A heading of one column: neither merged over others, nor the first of several that say nothing of their own. */
+    private boolean isAlone(int row, int column) {
+        boolean next = column + 1 >= beyond
+                || !sheet.cell(row, column + 1).isEmpty()
+                || sheet.cell(row + 1, column + 1).isEmpty();
+        return sheet.cell(row, column).isText() && sheet.mergedAt(row, column).isEmpty() && next;
     }
 
     private int lastColumn(int head, int lowest, int last) {

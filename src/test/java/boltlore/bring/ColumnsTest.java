@@ -330,4 +330,137 @@ class ColumnsTest {
         String kit = answered.files().get("families/list/kit/all.json").replaceAll("\\s+", " ");
         return kit.replaceFirst(".*\"AB-1\", \"quantity\": \"(\\d+)\".*", "$1");
     }
+
+    private static final String EXTRAS = """
+            Part,Quantity,Price EUR,Heater,Tow bar
+            Frame,1,140,,
+            Heater box,1,260,x,
+            Stiffener,2,22,,yes
+            Seal,1,2,x,x
+            """;
+
+    @Test
+    void a_row_that_is_marked_nowhere_is_asked_about_and_not_lost() {
+        Brought brought = read(EXTRAS);
+
+        assertThat(brought.mapping().open())
+                .anySatisfy(asked -> assertThat(asked).contains("list!D1", "'Frame'", "whichever is chosen (any)"));
+        assertThat(brought.files().toString()).contains("\"Frame\"");
+    }
+
+    @Test
+    void a_row_that_says_no_under_every_value_is_left_out_and_named() {
+        Brought brought = read(EXTRAS.replace("Frame,1,140,,", "Frame,1,140,-,no"));
+
+        assertThat(brought.mapping().open()).noneMatch(asked -> asked.contains("'Frame'"));
+        assertThat(brought.notes())
+                .anySatisfy(note -> assertThat(note.at() + note.says()).contains("list!D2", "'Frame'", "not needed"));
+    }
+
+    @Test
+    void columns_of_marks_beside_rows_without_any_may_be_extras_and_are_asked_about() {
+        assertThat(read(EXTRAS).mapping().open())
+                .anySatisfy(asked -> assertThat(asked).contains("list!D", "each by itself"))
+                .anySatisfy(asked -> assertThat(asked).contains("list!E", "each by itself"));
+        assertThat(read(EXTRAS.replace("140,,", "140,x,x")).mapping().open())
+                .noneMatch(asked -> asked.contains("each by itself"));
+    }
+
+    @Test
+    void an_option_of_one_column_is_chosen_or_not() {
+        Brought brought = read("""
+                Part,Quantity,Price EUR,Heater
+                Frame,1,140,
+                Heater box,1,260,x
+                """);
+
+        assertThat(brought.files().toString())
+                .contains("\"value\": \"heater\"", "\"value\": \"without-heater\"")
+                .contains("\"when\": {\"variant\": \"heater\"}");
+    }
+
+    @Test
+    void a_column_that_is_not_read_is_named() {
+        Brought brought = read("""
+                Qty,Part,Part no,Price,Per
+                100,Rivet,R-02,8.00,100
+                4,Tube,R-03,12,1
+                """);
+
+        assertThat(brought.notes())
+                .anySatisfy(note -> assertThat(note.at() + " " + note.says())
+                        .isEqualTo("list!E column 'Per' is not read: its heading is no known word"));
+    }
+
+    @Test
+    void ticks_of_what_is_ordered_or_done_are_no_values_and_no_packs() {
+        for (String heading : List.of("ordered?", "Bestellt", "done", "erledigt", "reçu")) {
+            Brought brought = read(
+                    "Part,LHD,RHD,Price," + heading + "\nPedal,1,1,90,x\nLink left,1,0,24,\nLink right,0,1,24,x\n");
+
+            assertThat(roles(brought)).as(heading).endsWith("left");
+            assertThat(brought.mapping().open()).as(heading).noneMatch(asked -> asked.contains("of a pack"));
+        }
+    }
+
+    @Test
+    void amounts_of_money_under_a_heading_that_says_only_the_currency_are_asked_about() {
+        Brought brought = read("Part,Qty,each £\nPlate,1,£120.00\nTray,2,£210.50\n");
+
+        assertThat(roles(brought)).contains("cost");
+        assertThat(brought.mapping().open())
+                .anySatisfy(asked -> assertThat(asked).contains("list!C"))
+                .noneMatch(asked -> asked.contains("missing/currency"));
+    }
+
+    @Test
+    void a_list_of_tools_beside_the_parts_is_no_note_of_them() {
+        Brought brought = read("""
+                Part number,Part,Qty,Cost,,Tool,Size
+                A1,Rail,2,30,,Spanner,13 mm
+                A2,End cap,4,2.5,,Torque wrench,20-100 Nm
+                A3,Foot,4,3,,,
+                """);
+
+        assertThat(brought.files().toString()).doesNotContain("Spanner").doesNotContain("20-100");
+        assertThat(brought.notes()).extracting(Doubt::at).contains("list!F", "list!G");
+    }
+
+    @Test
+    void masses_in_pounds_are_not_asked_whether_kilograms_or_grams() {
+        Brought brought = read("Part,Qty,Mass lb,Price EUR\nMount,1,10,220\nSpacer,4,0.3,9\n");
+
+        assertThat(brought.mapping().open()).noneMatch(asked -> asked.contains("massUnit"));
+        // 1 lb = 0.45359237 kg exactly (NIST SP 811, B.8).
+        assertThat(brought.files().toString()).contains("4.5359237");
+    }
+
+    @Test
+    void headings_in_three_rows_are_one_option_with_its_values() {
+        Brought brought = read("""
+                No,,,Pieces per kit,,,Money,
+                No,Name,Drawing,Short,Long,Long high,each EUR,Supplier
+                ,,,(SWB),(LWB),(LWB HR),,
+                V-1,Motor plate,DWG-11,1,1,1,120.00,Fell Works
+                V-2,Battery tray,DWG-12,1,2,2,210.50,Fell Works
+                V-3,Roof duct,DWG-14,0,0,1,33.00,Beck Ltd
+                """);
+
+        assertThat(brought.tables().get(0).columns().stream()
+                        .filter(column -> column.role() == Role.VALUE)
+                        .map(column -> column.option() + ": " + column.value()))
+                .containsExactly(
+                        "Pieces per kit: Short (SWB)",
+                        "Pieces per kit: Long (LWB)",
+                        "Pieces per kit: Long high (LWB HR)");
+    }
+
+    @Test
+    void a_row_whose_mark_is_in_doubt_is_not_said_to_be_needless() {
+        Brought brought = read(EXTRAS.replace("Frame,1,140,,", "Frame,1,140,not,") + "Hose,1,3,x,\nFuse,1,2,x,\n");
+
+        assertThat(brought.mapping().open())
+                .anySatisfy(asked -> assertThat(asked).contains("list!D2", "'not'"));
+        assertThat(brought.notes()).noneMatch(note -> note.says().contains("not needed"));
+    }
 }

@@ -3,6 +3,7 @@ package boltlore.bring;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.faults.Outcome;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,6 +12,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
@@ -277,5 +282,56 @@ class SheetsTest {
                 .replace(" }", "}")
                 .replace("[ ", "[")
                 .replace(" ]", "]");
+    }
+
+    private static Brought numbered(@Nullable Mapping mapping) throws IOException {
+        try (XSSFWorkbook book = new XSSFWorkbook();
+                ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
+            XSSFSheet sheet = book.createSheet("Parts");
+            List<String> headings = List.of("Part no", "Description", "Qty");
+            Row head = sheet.createRow(0);
+            headings.forEach(
+                    heading -> head.createCell(headings.indexOf(heading)).setCellValue(heading));
+            List<String> names = List.of("Bracket", "Spacer", "Ring");
+            List<Double> numbers = List.of(46054.0, 417.0, 41800.0);
+            List<String> formats = List.of("dd\\.mm\\.", "0000", "0000");
+            for (int at = 0; at < names.size(); at++) {
+                Row row = sheet.createRow(at + 1);
+                CellStyle style = book.createCellStyle();
+                style.setDataFormat(book.createDataFormat().getFormat(formats.get(at)));
+                row.createCell(0).setCellValue(numbers.get(at));
+                row.getCell(0).setCellStyle(style);
+                row.createCell(1).setCellValue(names.get(at));
+                row.createCell(2).setCellValue(2);
+            }
+            book.write(bytes);
+            Outcome<Brought> read = Brought.read("numbers.xlsx", bytes.toByteArray(), mapping, "kit", Known.NOTHING);
+            return ((Outcome.Sound<Brought>) read).value();
+        }
+    }
+
+    @Test
+    void a_number_of_a_part_keeps_the_noughts_that_its_cell_shows() throws IOException {
+        assertThat(numbered(null).files().get("parts/kit.json"))
+                .contains("\"0417\"", "\"41800\"")
+                .doesNotContain("\"417\"");
+    }
+
+    @Test
+    void a_date_where_a_number_of_a_part_should_be_is_asked_about_and_the_answer_is_the_number() throws IOException {
+        Brought first = numbered(null);
+
+        assertThat(first.mapping().open())
+                .anySatisfy(asked -> assertThat(asked).contains("Parts!A2", "'2026-02-01' is a date"));
+        Mapping mapping = first.mapping();
+        List<Mapping.Asked> answers = mapping.answers().stream()
+                .map(asked -> asked.at().equals("Parts!A2")
+                        ? new Mapping.Asked(asked.at(), asked.asks(), asked.likely(), "1-2")
+                        : asked)
+                .toList();
+        Mapping said = new Mapping(mapping.family(), mapping.encoding(), mapping.missing(), mapping.tables(), answers);
+        Brought second = numbered(said);
+        assertThat(second.mapping().open()).noneMatch(asked -> asked.contains("is a date"));
+        assertThat(second.files().get("parts/kit.json")).contains("\"1-2\"").doesNotContain("2026-02-01");
     }
 }

@@ -194,6 +194,17 @@ class NewCommandTest {
         }
 
         @Test
+        void takes_what_is_not_known_yet_as_placeholders_and_no_part_without_a_name() throws IOException {
+            assertThat(made("part,name,cost,massKg,orderCode", "TF-1,Bracket,,,")
+                            .exit())
+                    .isEqualTo(Exit.OK);
+            assertThat(boltlore("check", shed).out())
+                    .contains("part TF-1: found orderCode '?', cost 1.111, massKg 0.1111");
+            assertThat(made("part,name,cost,massKg,orderCode", "TF-2,,1,1,F 1").exit())
+                    .isEqualTo(Exit.FAULTS);
+        }
+
+        @Test
         void says_which_headings_it_has() throws IOException {
             assertThat(made("part,name,price", "LC-1,Lamp,2").err())
                     .contains("the headings part, name, price", "part, name, cost, massKg, orderCode");

@@ -132,7 +132,14 @@ final class SheetReader {
             return GridCell.unread("a number beyond all bounds");
         }
         BigDecimal number = new BigDecimal(NumberToTextConverter.toText(value)).stripTrailingZeros();
-        return new GridCell(GridCell.Kind.NUMBER, number.toPlainString(), number, formula, format, face(cell));
+        return new GridCell(GridCell.Kind.NUMBER, shown(number, format), number, formula, format, face(cell));
+    }
+
+    /** A format of nothing but noughts shows as many digits at least: numbers of parts begin with them (ECMA-376 18.8.31). */
+    private static String shown(BigDecimal number, String format) {
+        boolean padded = format.matches("0{2,}") && number.scale() <= 0 && number.signum() >= 0;
+        String digits = number.toPlainString();
+        return padded ? "0".repeat(Math.max(0, format.length() - digits.length())) + digits : digits;
     }
 
     private GridCell.Face face(Cell cell) {
