@@ -72,7 +72,7 @@ class RoomPagesTest extends RoomInBrowser {
     @DisplayName("show an order that refutes a statement in the words of its options, not in their codes")
     void refuted() {
         go("/engineering/proof/pannier-van");
-        assertThat(page.locator("details p.small").allTextContents())
+        assertThat(page.locator("main details p").allTextContents())
                 .isNotEmpty()
                 .noneMatch(says -> says.contains("="));
     }
@@ -161,6 +161,10 @@ class RoomPagesTest extends RoomInBrowser {
         assertThat(page.locator(".ways").innerText())
                 .contains("Ockmere Pannier")
                 .doesNotContain("pannier-van");
+        for (String room : List.of("/sales", "/stores", "/fabrication", "/bench", "/office")) {
+            go(room);
+            assertThat(page.locator("main").innerText()).as(room).doesNotContain("pannier-van");
+        }
     }
 
     @Test

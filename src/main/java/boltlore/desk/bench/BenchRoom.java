@@ -64,7 +64,8 @@ public final class BenchRoom implements Room {
                         "bench/today.jte",
                         new Today(
                                 Told.of(reading, call),
-                                OrderRow.stretch(reading, HERE, call, "/bench?").map(order -> row(reading, order)))));
+                                OrderRow.stretch(workshop, reading, HERE, call, "/bench?")
+                                        .map(order -> row(reading, order)))));
     }
 
     private static Row row(Reading reading, OrderRow order) {

@@ -161,7 +161,7 @@ public final class ProofPages {
 
     private static OfFamily family(Catalogue before, Catalogue after, String family) {
         if (!before.families().containsKey(family)) {
-            return new OfFamily(family, "Only the edited catalogue has it.", List.of());
+            return new OfFamily(says(after, family), "Only the edited catalogue has it.", List.of());
         }
         Revision revision = Revisions.compare(before, after, family, deadline());
         List<String> changes = new ArrayList<>();
@@ -178,11 +178,15 @@ public final class ProofPages {
         revision.undecided().forEach((part, why) -> changes.add(named(after, before, part) + ": not decided, " + why));
         revision.unproved().forEach(part -> changes.add(named(after, before, part) + ": not reached in time"));
         return new OfFamily(
-                family,
+                says(after, family),
                 "Kits of " + number(revision.changed()) + " of " + number(revision.both())
                         + " variants change; " + number(revision.onlyBefore()) + " are no longer valid, "
                         + number(revision.onlyAfter()) + " have become valid.",
                 changes);
+    }
+
+    private static String says(Catalogue catalogue, String family) {
+        return catalogue.family(family).says().english();
     }
 
     private static String words(PartEdit.Edit edit) {

@@ -64,7 +64,7 @@ public final class FabricationRoom implements Room {
                         "fabrication/today.jte",
                         new Today(
                                 Told.of(reading, call),
-                                OrderRow.stretch(reading, OWED, call, "/fabrication?")
+                                OrderRow.stretch(workshop, reading, OWED, call, "/fabrication?")
                                         .map(order -> new Owed(
                                                 order,
                                                 counted(reading.shop().pieces(List.of(), order.number()).stream()

@@ -10,36 +10,39 @@ import java.util.Map;
 /**
  * An order of the book in a list of them.
  *
+ * @param kit what kits of its family are called
  * @param due day as 2026-06-19, or empty
  * @param late whether it is owed and its day is past
  * @param customer the name, or that it is erased
  */
-public record OrderRow(String number, String family, String state, String due, boolean late, String customer) {
+public record OrderRow(String number, String kit, String state, String due, boolean late, String customer) {
 
     private static final int MOST = 200;
     private static final int MOST_LISTED = 2000;
     private static final int AT_ONCE = 40;
 
     /** First what is due first; at most 200. */
-    public static List<OrderRow> list(Reading reading, List<OrderState> states, LocalDate today) {
+    public static List<OrderRow> list(Workshop workshop, Reading reading, List<OrderState> states, LocalDate today) {
         List<OrderStanding> orders = reading.orders().in(states, MOST);
         Map<String, String> names = reading.persons()
                 .shown(orders.stream().map(OrderStanding::customer).toList());
         return orders.stream()
-                .map(order -> of(order, names.getOrDefault(order.customer(), order.customer()), today))
+                .map(order -> of(workshop, order, names.getOrDefault(order.customer(), order.customer()), today))
                 .toList();
     }
 
     /** Some of them at a time, at most 2,000; what more is said of each is asked of those alone that are shown. */
-    public static Stretch<OrderRow> stretch(Reading reading, List<OrderState> states, Call call, String path) {
+    public static Stretch<OrderRow> stretch(
+            Workshop workshop, Reading reading, List<OrderState> states, Call call, String path) {
         return Stretch.of(reading.orders().in(states, MOST_LISTED), call, AT_ONCE, path)
-                .map(order -> of(order, reading.persons().shown(order.customer()), call.today()));
+                .map(order -> of(workshop, order, reading.persons().shown(order.customer()), call.today()));
     }
 
     /** Days as they are written (ISO 8601) sort as the days do. */
-    private static OrderRow of(OrderStanding order, String customer, LocalDate today) {
+    private static OrderRow of(Workshop workshop, OrderStanding order, String customer, LocalDate today) {
         boolean late =
                 order.state().owed() && !order.due().isEmpty() && order.due().compareTo(today.toString()) < 0;
-        return new OrderRow(order.name(), order.family(), order.state().written(), order.due(), late, customer);
+        return new OrderRow(
+                order.name(), workshop.kit(order.family()), order.state().written(), order.due(), late, customer);
     }
 }

@@ -2,6 +2,7 @@ package boltlore.desk.frame;
 
 import boltlore.book.db.Book;
 import boltlore.book.orders.Bench;
+import boltlore.catalogue.Family;
 
 /**
  * What all rooms work with.
@@ -9,4 +10,11 @@ import boltlore.book.orders.Bench;
  * @param bench the catalogue, ready to resolve orders; several may use it at once
  * @param book the open book
  */
-public record Workshop(Bench bench, Book book) {}
+public record Workshop(Bench bench, Book book) {
+
+    /** What the kits of a family are called; its code where the catalogue has the family no longer. */
+    public String kit(String family) {
+        Family known = bench.catalogue().families().get(family);
+        return known == null ? family : known.says().english();
+    }
+}

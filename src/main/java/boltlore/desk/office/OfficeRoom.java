@@ -81,7 +81,7 @@ public final class OfficeRoom implements Room {
 
     private Answer morning(Call call) {
         return workshop.book().read(reading -> {
-            List<OrderRow> owed = OrderRow.list(reading, OWED, call.today());
+            List<OrderRow> owed = OrderRow.list(workshop, reading, OWED, call.today());
             String soon = call.today().plusDays(SOON_DAYS).toString();
             List<Needs.Lacking> lacking = reading.needs().lacking(Integer.MAX_VALUE);
             return Answer.page(
@@ -163,7 +163,7 @@ public final class OfficeRoom implements Room {
                         today.withDayOfMonth(1).atStartOfDay(ZoneOffset.UTC).toInstant())
                 .stream()
                 .map(margin -> new MarginRow(
-                        margin.family(),
+                        workshop.kit(margin.family()),
                         margin.orders(),
                         margin.net().toPlainString() + " " + margin.currency(),
                         margin.full().toPlainString() + " " + margin.currency(),
@@ -231,7 +231,7 @@ public final class OfficeRoom implements Room {
     public record Lacks(String needed, String part, String finish, String name, String quantity, String forWhom) {}
 
     /** What the month's orders of one kit leave above their full cost. */
-    public record MarginRow(String family, int orders, String net, String full, String margin, String percent) {}
+    public record MarginRow(String kit, int orders, String net, String full, String margin, String percent) {}
 
     private static int owed(Reading reading) {
         return Math.toIntExact(reading.orders().counts().entrySet().stream()
@@ -256,7 +256,7 @@ public final class OfficeRoom implements Room {
     }
 
     private List<OrderRow> late(LocalDate today) {
-        return workshop.book().read(reading -> OrderRow.list(reading, OWED, today)).stream()
+        return workshop.book().read(reading -> OrderRow.list(workshop, reading, OWED, today)).stream()
                 .filter(OrderRow::late)
                 .toList();
     }

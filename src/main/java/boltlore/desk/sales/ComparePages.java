@@ -123,7 +123,7 @@ public final class ComparePages {
 
     private Answer compare(Call call) {
         List<OrderRow> orders =
-                workshop.book().read(reading -> OrderRow.list(reading, OrderState.ALL, call.today()));
+                workshop.book().read(reading -> OrderRow.list(workshop, reading, OrderState.ALL, call.today()));
         String one = call.said("one");
         String other = call.said("other");
         if (one.isEmpty() || other.isEmpty()) {

@@ -123,7 +123,7 @@ public final class SalesRoom implements Room {
         Answer.Shown page = Answer.page(
                 "Orders",
                 "sales/today.jte",
-                new Today(workshop.book().read(reading -> OrderRow.stretch(reading, open, call, "/sales?"))));
+                new Today(workshop.book().read(reading -> OrderRow.stretch(workshop, reading, open, call, "/sales?"))));
         return wanted.isEmpty()
                 ? page
                 : page.refused(

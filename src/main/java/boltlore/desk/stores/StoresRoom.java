@@ -81,7 +81,7 @@ public final class StoresRoom implements Room {
                         "stores/today.jte",
                         new Today(
                                 Told.of(reading, call),
-                                OrderRow.stretch(reading, OWED, call, "/stores?")
+                                OrderRow.stretch(workshop, reading, OWED, call, "/stores?")
                                         .map(order -> toPick(reading, order)),
                                 afterShipping(reading),
                                 changes(reading),
