@@ -111,14 +111,14 @@ final class House {
             book.orders: answers bill book book.db catalogue catalogue.json choices faults findings json measure netting
                 order order.json resolution resolution.rules trades trades.buying trades.costing trades.costing.cost
                 trades.costing.quote trades.orders
-            desk.frame: book book.db book.orders faults json report report.html trades.orders
+            desk.frame: book book.db book.orders catalogue faults json measure report report.html trades.orders
             desk.sheets: answers bill book book.db book.orders choices choosing desk.frame explanation faults findings
                 order report report.html resolution trades trades.costing.quote trades.orders
             desk.people: book.db desk.frame faults
             desk.sales: answers asking book book.db book.orders catalogue choices choosing desk.frame desk.sheets
                 explanation faults json logic measure order resolution trades trades.costing trades.costing.quote
-            desk.engineering: answers bill book book.db book.orders catalogue catalogue.json choices choosing desk.frame faults
-                findings json logic measure order proof proof.kinds proof.revision resolution trades
+            desk.engineering: answers bill book book.db book.orders catalogue catalogue.json choices choosing desk.frame
+                faults findings json logic measure proof proof.kinds proof.revision resolution trades
             book.stores: bill book book.db book.orders catalogue faults findings measure netting order trades
                 trades.buying trades.coating trades.costing.path trades.cutting trades.picking trades.shipping
             desk.stores: book book.db book.orders book.stores catalogue desk.frame faults json measure netting report

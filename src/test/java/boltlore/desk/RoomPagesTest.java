@@ -11,6 +11,7 @@ import com.microsoft.playwright.options.RequestOptions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.DisplayName;
@@ -75,6 +76,22 @@ class RoomPagesTest extends RoomInBrowser {
         assertThat(page.locator("main details p").allTextContents())
                 .isNotEmpty()
                 .noneMatch(says -> says.contains("="));
+    }
+
+    @Test
+    @DisplayName("account for every statement of a proof")
+    void accounted() {
+        go("/engineering/proof/pannier-van");
+        int[] counts = Pattern.compile("\\d[\\d,]*")
+                .matcher(page.locator("p.next").innerText())
+                .results()
+                .mapToInt(count -> Integer.parseInt(count.group().replace(",", "")))
+                .toArray();
+        assertThat(counts)
+                .as("statements, orders, proved, defects, accepted, said, notes")
+                .hasSize(7);
+        assertThat(page.locator("main details li").count()).isEqualTo(counts[6]);
+        assertThat(counts[2] + counts[3] + counts[4] + counts[5] + counts[6]).isEqualTo(counts[0]);
     }
 
     @Test

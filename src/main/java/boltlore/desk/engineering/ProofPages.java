@@ -6,6 +6,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.json.CatalogueReader;
 import boltlore.choices.Choice;
+import boltlore.choices.Choices;
 import boltlore.choosing.ConflictWords;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
@@ -18,7 +19,6 @@ import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
 import boltlore.proof.FamilyProof;
 import boltlore.proof.Prover;
-import boltlore.proof.Witnesses;
 import boltlore.proof.kinds.Kinds;
 import boltlore.proof.revision.PartEdit;
 import boltlore.proof.revision.Revision;
@@ -83,22 +83,18 @@ public final class ProofPages {
         Catalogue catalogue = workshop.bench().catalogue();
         FamilyProof proof = Prover.prove(catalogue, family, Kinds.all(), deadline(), Prover.Progress.NONE);
         ConflictWords words = new ConflictWords(family);
-        Map<boltlore.proof.Answer.Defect, String> examples = Witnesses.find(catalogue, proof).stream()
-                .collect(Collectors.toMap(
-                        Witnesses.Witness::defect,
-                        witness -> witness.order().choices().values().entrySet().stream()
-                                .map(choice -> words.says(new Choice(choice.getKey(), choice.getValue())))
-                                .collect(Collectors.joining("; ")),
-                        (one, other) -> one));
         return new Proof(
                 number(proof.orders()),
                 proof.answers().size(),
                 proof.only(boltlore.proof.Answer.Proved.class).count(),
-                proof.openDefects()
-                        .map(defect -> defect(proof, defect, examples))
-                        .toList(),
+                proof.only(boltlore.proof.Answer.SaidAlready.class).count(),
+                proof.openDefects().map(defect -> defect(proof, defect, words)).toList(),
                 proof.acceptedDefects()
-                        .map(defect -> defect(proof, defect, examples))
+                        .map(defect -> defect(proof, defect, words))
+                        .toList(),
+                proof.information()
+                        .map(note -> note.statement().title() + ". "
+                                + note.statement().refuted())
                         .toList(),
                 unproved(proof));
     }
@@ -112,18 +108,22 @@ public final class ProofPages {
         return open;
     }
 
-    private static Defect defect(
-            FamilyProof proof,
-            boltlore.proof.Answer.Defect defect,
-            Map<boltlore.proof.Answer.Defect, String> examples) {
+    private static Defect defect(FamilyProof proof, boltlore.proof.Answer.Defect defect, ConflictWords words) {
         return new Defect(
                 defect.statement().kind().severity().says(),
                 defect.statement().title(),
                 defect.statement().refuted(),
                 number(defect.touched().orders()),
                 defect.statement().kind().mend(),
-                examples.getOrDefault(defect, ""),
+                defect.witness().map(order -> example(order, words)).orElse(""),
                 proof.acceptance(defect).map(accepted -> accepted.because()).orElse(""));
+    }
+
+    /** The order that shows a defect, as its questions were answered. */
+    private static String example(Choices order, ConflictWords words) {
+        return order.values().entrySet().stream()
+                .map(choice -> words.says(new Choice(choice.getKey(), choice.getValue())))
+                .collect(Collectors.joining("; "));
     }
 
     private static String number(Count count) {
@@ -206,14 +206,18 @@ public final class ProofPages {
      * What was proved of a family.
      *
      * @param orders how many valid ones there are, in words
+     * @param said how many were not asked because a defect says them already
+     * @param notes what is good to know of some orders
      * @param open what was not decided or not reached in time
      */
     public record Proof(
             String orders,
             int statements,
             long proved,
+            long said,
             List<Defect> defects,
             List<Defect> accepted,
+            List<String> notes,
             List<String> open) {
 
         boolean whole() {
