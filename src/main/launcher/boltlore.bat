@@ -14,6 +14,7 @@ if not exist "%~dp0..\lib\boltlore.jar" (
     exit /b 70
 )
 set "heap=-Xms192m -Xmn96m -Xmx288m"
-for %%c in (choose ask orders prove desk) do if "%~1"=="%%c" set "heap=-Xms32m -Xmx512m"
+for %%c in (choose ask orders prove) do if "%~1"=="%%c" set "heap=-Xms32m -Xmx512m"
+if "%~1"=="desk" set "heap=-Xms96m -Xmn64m -Xmx512m -XX:MinHeapFreeRatio=15 -XX:MaxHeapFreeRatio=30 -XX:TieredStopAtLevel=4"
 "%java%" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC %heap% -Djava.awt.headless=true -Dfile.encoding=UTF-8 %BOLTLORE_JVM_FLAGS% -jar "%~dp0..\lib\boltlore.jar" %*
 exit /b %errorlevel%

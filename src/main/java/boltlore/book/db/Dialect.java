@@ -84,7 +84,7 @@ enum Dialect {
     static final int MOST_CONNECTIONS = 4;
 
     /** For each connection, of which a desk has a few. */
-    private static final int CACHE_KIB = 16 * 1024;
+    private static final int CACHE_KIB = 8 * 1024;
 
     private final String text;
     private final String number;

@@ -187,12 +187,21 @@ public final class OfficeRoom implements Room {
                         .findFirst()));
     }
 
-    /** The load of each week by the orders that are due first, drawn, and the same in figures. */
-    private Answer load(Call call) {
+    /** The weeks' load takes seconds of the first who asks for it. */
+    @Override
+    public void ahead(LocalDate today) {
+        loads(today);
+    }
+
+    private WorkedOut.Shown<Outcome<Optional<Report>>> loads(LocalDate today) {
         List<OrderStanding> first =
                 workshop.book().read(reading -> reading.orders().in(OWED, MOST_PLANNED));
-        WorkedOut.Shown<Outcome<Optional<Report>>> shown =
-                loads.of(new Planned(first, call.today()), () -> planned(first, call.today()));
+        return loads.of(new Planned(first, today), () -> planned(first, today));
+    }
+
+    /** The load of each week by the orders that are due first, drawn, and the same in figures. */
+    private Answer load(Call call) {
+        WorkedOut.Shown<Outcome<Optional<Report>>> shown = loads(call.today());
         if (!(shown.value() instanceof Outcome.Sound<Optional<Report>> sound)) {
             return new Answer.Missing(Sentences.missing(shown.value().faults()));
         }
