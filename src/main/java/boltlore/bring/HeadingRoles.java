@@ -115,11 +115,12 @@ final class HeadingRoles {
                         true,
                         "its values are " + (codes ? "codes" : "texts"));
             } else if (known.role(at) == Role.NUMBER) {
-                boolean counts = !profile.isRunning()
+                boolean codes = profile.isPadded() || (profile.isText() && profile.isCodes());
+                boolean counts = !codes
+                        && !profile.isRunning()
                         && profile.isNumeric()
                         && known.with(Role.QUANTITY).isEmpty();
-                Role role =
-                        counts ? Role.QUANTITY : profile.isText() && profile.isCodes() ? Role.PART_NUMBER : Role.ITEM;
+                Role role = counts ? Role.QUANTITY : codes ? Role.PART_NUMBER : Role.ITEM;
                 boolean words = role == Role.ITEM
                         && profile.isText()
                         && known.with(Role.QUANTITY).isEmpty();

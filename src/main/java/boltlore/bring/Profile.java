@@ -26,6 +26,7 @@ final class Profile {
     private int codes;
     private int formulas;
     private int money;
+    private int padded;
     private int rising;
     private int letters;
     private int designators;
@@ -46,6 +47,7 @@ final class Profile {
             distinct.add(text);
             letters += text.length();
             formulas += cell.formula() ? 1 : 0;
+            padded += text.matches("0\\d{3,}") ? 1 : 0;
             links += text.startsWith("http") || text.startsWith("www.") ? 1 : 0;
             boolean sign = Words.is(Words.Saying.MARK, text);
             marks += sign ? 1 : 0;
@@ -100,6 +102,11 @@ final class Profile {
     /** Numbers with the sign of a currency. */
     boolean isMoney() {
         return filled > 0 && money * 2 > filled;
+    }
+
+    /** Digits behind noughts, as 0012: numbers that something is known by, and neither counts nor quantities. */
+    boolean isPadded() {
+        return padded > 0;
     }
 
     /** Whole numbers that grow from row to row, as running numbers do. */

@@ -7,6 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 @DisplayName("What the columns and rows of a list are taken for")
 class ColumnsTest {
@@ -411,6 +413,16 @@ class ColumnsTest {
         assertThat(brought.mapping().open())
                 .anySatisfy(asked -> assertThat(asked).contains("list!C"))
                 .noneMatch(asked -> asked.contains("missing/currency"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0012, 12, 0100, true", "1, 2, 3, false"})
+    void numbers_behind_noughts_are_those_of_parts_and_no_running_ones(
+            String first, String second, String third, boolean ofParts) {
+        Brought brought = read("Nr,Name,Qty\n" + first + ",Rail,2\n" + second + ",End cap,4\n" + third + ",Foot,4\n");
+
+        assertThat(brought.files().toString().contains("\"part\": \"" + first + "\""))
+                .isEqualTo(ofParts);
     }
 
     @Test
