@@ -12,8 +12,10 @@ import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 
 /** One group of tests: who may do it, then a line a box, with the method over the lines of each test. */
 final class GroupPage {
@@ -73,27 +75,30 @@ final class GroupPage {
         PageBuilder page = Page.named(words.say("tests")).title(words.say("tests"));
         int first = 1;
         boolean drawn = false;
+        Set<String> said = new HashSet<>();
         for (GroupPlan group : groups) {
-            add(page, group, first, workshop, words);
+            page.heading(group.group().says().in(words.language()));
+            cautions(page, group.group(), said, workshop, words);
+            add(page, group, first, words);
             drawn = isolation(page, group, drawn, words);
             first += group.rows().size();
         }
         return page;
     }
 
-    private static void add(PageBuilder page, GroupPlan plan, int first, Workshop workshop, TestWords words) {
-        TestGroup group = plan.group();
-        page.heading(group.says().in(words.language()));
-        cautions(page, group, workshop, words);
+    private static void add(PageBuilder page, GroupPlan plan, int first, TestWords words) {
         GroupPage rows = new GroupPage(first, words);
         rows.fill(plan);
-        page.add(rows.table().about("group-of-tests", group.name()));
+        page.add(rows.table().about("group-of-tests", plan.group().name()));
     }
 
-    private static void cautions(PageBuilder page, TestGroup group, Workshop workshop, TestWords words) {
+    /** What only this group asks for stands with it; a caution that an earlier group has said is not read a ninth time. */
+    private static void cautions(
+            PageBuilder page, TestGroup group, Set<String> said, Workshop workshop, TestWords words) {
         String lead = words.say("caution");
         page.caution(lead, group.before().in(words.language()));
-        CautionNotes.add(page, group.cautions(), workshop, lead, words.language());
+        List<String> others = group.cautions().stream().filter(said::add).toList();
+        CautionNotes.add(page, others, workshop, lead, words.language());
     }
 
     private void fill(GroupPlan plan) {

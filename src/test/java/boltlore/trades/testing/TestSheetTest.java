@@ -11,6 +11,7 @@ import boltlore.report.text.TextWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -95,6 +96,24 @@ class TestSheetTest {
         assertThat(plan.groups())
                 .allSatisfy(
                         group -> assertThat(all).contains(group.group().before().in(language)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"bl-1001", "bl-1012", "bl-2002"})
+    void a_caution_that_several_groups_share_stands_once_before_the_first_of_them(String order) {
+        TestPlan plan = plan(order);
+        String language = plan.bill().order().language();
+        String sheet = words(order);
+        Workshop workshop = Demo.catalogue().workshop();
+        assertThat(plan.groups())
+                .anySatisfy(group -> assertThat(group.group().cautions()).isNotEmpty());
+        for (GroupPlan group : plan.groups()) {
+            workshop.cautionsOf(group.group().cautions())
+                    .forEach(caution -> assertThat(
+                                    sheet.split(Pattern.quote(caution.says().in(language)), -1))
+                            .as(caution.code())
+                            .hasSize(2));
+        }
     }
 
     @Test
