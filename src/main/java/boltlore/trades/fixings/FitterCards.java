@@ -42,6 +42,7 @@ final class FitterCards {
      * A row of a card: a position with what is fitted there, and one of its joints.
      *
      * @param fits empty in all but a position's first row; of a lug what it ends
+     * @param parts numbers of what is fitted there; empty in all but a position's first row
      * @param joint null where nothing is bolted
      * @param terminal a lug of it on a stud, or null
      * @param live whether it is a high-voltage cable or what its ends are made of
@@ -49,6 +50,7 @@ final class FitterCards {
     private record Row(
             Position position,
             String fits,
+            String parts,
             @Nullable BoltedJoint joint,
             @Nullable Terminal terminal,
             boolean live) {}
@@ -153,33 +155,36 @@ final class FitterCards {
     }
 
     private TableBuilder rows(Map<Position, List<Item>> positions) {
-        TableSpec<Row> spec = TableSpec.<Row>named("card")
-                .text("fit", phrases.say("fit"), 38, this::said)
+        return TableSpec.<Row>named("card")
+                .text("fit", phrases.say("fit"), 30, this::said)
+                .text("parts", phrases.say("part"), 22, row -> row.parts().isEmpty() ? null : row.parts())
                 .text("bag", phrases.say("bag"), 14, this::bag)
                 .text("bolts", phrases.say("bolts"), 40, this::bolts)
                 .text("torque", phrases.say("torque"), 18, this::torque)
                 .text("how", phrases.say("how"), 34, this::how)
                 .box(Column.tick("done", phrases.say("done")))
-                .code("position", row -> row.position().name().text());
-        TableBuilder table = spec.empty();
-        positions.forEach((position, items) -> {
-            String fits = fits(position, items);
-            List<BoltedJoint> here = joints.stream()
-                    .filter(joint -> joint.position().equals(position))
-                    .toList();
-            if (here.isEmpty() && !fits.isEmpty()) {
-                spec.add(
-                        table,
-                        "",
-                        new Row(position, fits, null, null, items.stream().anyMatch(cables::has)));
-            }
-            for (int i = 0; i < here.size(); i++) {
-                spec.add(table, "", new Row(position, i == 0 ? fits : "", here.get(i), null, false));
-            }
-            lugs(position)
-                    .forEach(terminal -> spec.add(table, "", new Row(position, lug(terminal), null, terminal, false)));
-        });
-        return table;
+                .code("position", row -> row.position().name().text())
+                .of(positions.entrySet().stream()
+                        .flatMap(each -> rows(each.getKey(), each.getValue()))
+                        .toList());
+    }
+
+    private Stream<Row> rows(Position position, List<Item> items) {
+        List<BoltedJoint> here = joints.stream()
+                .filter(joint -> joint.position().equals(position))
+                .toList();
+        Row first = new Row(
+                position,
+                position.says().in(language),
+                parts(items),
+                here.isEmpty() ? null : here.get(0),
+                null,
+                here.isEmpty() && items.stream().anyMatch(cables::has));
+        return Stream.of(
+                        Stream.of(first),
+                        here.stream().skip(1).map(joint -> new Row(position, "", "", joint, null, false)),
+                        lugs(position).map(terminal -> new Row(position, lug(terminal), "", null, terminal, false)))
+                .flatMap(each -> each);
     }
 
     /** Further bolts of one position say whose they are: no row is read by the one above it. */
@@ -234,15 +239,13 @@ final class FitterCards {
                 : kit.catalogue().shipping().bagSays(bag, kit.workshop(), language);
     }
 
-    /** 'Battery box, rear: 1 × Battery box (PV-BX-R)'; of what is asked for by it, only what is no bolt, nut or washer. */
-    private String fits(Position position, List<Item> items) {
-        String parts = items.stream()
+    /** '1 × PV-BX-R; 2 × PV-RB-L': of what is asked for by it, only what is no bolt, nut or washer. */
+    private String parts(List<Item> items) {
+        return items.stream()
                 .flatMap(this::inBags)
                 .filter(item -> item.origin() instanceof Origin.OwnLine || !isFixing(item))
                 .map(this::one)
                 .collect(Collectors.joining(phrases.say("next")));
-        String says = position.says().in(language);
-        return parts.isEmpty() ? says : phrases.say("fits", says, parts);
     }
 
     /** What of it lies in a bag or crate by its own number, as the packing list has it: of a built-up set what is in it. */
@@ -261,9 +264,11 @@ final class FitterCards {
                                 with -> with.part().number().equals(item.part().number()));
     }
 
+    /** '2 × PV-RB-L', in one line. */
     private String one(Item item) {
-        String unit =
-                item.part().unit().equals("each") ? " × " : " " + item.part().unit() + " ";
+        String unit = item.part().unit().equals("each")
+                ? "\u00A0×\u00A0"
+                : "\u00A0" + item.part().unit() + "\u00A0";
         return phrases.figures(Digits.plain(item.quantity()))
                 + unit
                 + item.part().number();

@@ -301,6 +301,21 @@ class FitterCardsTest {
     }
 
     @Test
+    void each_part_number_stands_in_a_column_of_its_own_where_no_line_ends_within_it() {
+        List<Table> cards = cards("bl-1001").pages().stream()
+                .flatMap(Page::tables)
+                .filter(table -> table.name().equals("card"))
+                .toList();
+        assertThat(cards)
+                .isNotEmpty()
+                .allSatisfy(card -> assertThat(card.rows())
+                        .noneMatch(row -> row.cells().get(card.column("fit")) instanceof Cell.Words says
+                                && says.text().contains("×"))
+                        .anyMatch(row -> row.cells().get(card.column("parts")) instanceof Cell.Words says
+                                && says.text().matches("[\\d.,]+\u00A0(×|[a-z]+)\u00A0[A-Z0-9]+(-[A-Z0-9]+)+.*")));
+    }
+
+    @Test
     void no_line_of_a_bags_card_is_lettered_too_small_to_be_read() {
         List<Mark.Lettering> lines = lettered("bl-1001").stream()
                 .filter(words -> words.text().contains(" Nm"))
@@ -314,8 +329,8 @@ class FitterCardsTest {
     void high_voltage_cables_and_lugs_go_by_their_drawing_and_a_hose_says_nothing() {
         String floor = words(page("bl-1001", "Under the floor").blocks());
         assertThat(floor)
-                .containsPattern("Cable, battery to junction box: [^:]* by its drawing")
-                .containsPattern("Spare cable lugs: [^:]* by its drawing")
+                .containsPattern("Cable, battery to junction box [^:]* by its drawing")
+                .containsPattern("Spare cable lugs [^:]* by its drawing")
                 .doesNotContainPattern("hose: [^:]* by its drawing");
     }
 }
