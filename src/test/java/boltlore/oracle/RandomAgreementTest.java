@@ -20,7 +20,7 @@ import net.jqwik.api.Property;
 @Label("On small catalogues drawn by chance")
 class RandomAgreementTest {
 
-    @Property(tries = 300)
+    @Property(tries = 100)
     @Label("rules and oracle resolve every order alike, with unused brackets kept and left out")
     void every_order_alike(@ForAll long seed) {
         Catalogue catalogue = RandomCatalogue.draw(seed);
@@ -29,7 +29,7 @@ class RandomAgreementTest {
         new Variants(catalogue.family(Trial.FAMILY)).spread(200).forEach(agreement::on);
     }
 
-    @Property(tries = 150)
+    @Property(tries = 60)
     @Label("rules and oracle resolve alike when some unused brackets are left out and the others kept")
     void some_left_out(@ForAll long seed) {
         Catalogue catalogue = RandomCatalogue.draw(seed);
@@ -44,7 +44,7 @@ class RandomAgreementTest {
         }
     }
 
-    @Property(tries = 300)
+    @Property(tries = 150)
     @Label("the valid choices are the same by plain counting and by completing an empty order")
     void valid_choices(@ForAll long seed) {
         Family family = RandomCatalogue.draw(seed).family(Trial.FAMILY);
