@@ -181,41 +181,43 @@ class BookInTroubleTest {
     @Test
     @DisplayName("a backup that is written while a desk writes is a whole book, and goes back into an empty place only")
     void backup() throws Exception {
-        ExecutorService pool = Executors.newSingleThreadExecutor();
-        Future<Boolean> writing = pool.submit(() -> {
-            desk.done("order", "draft", "catalog/orders");
-            return true;
-        });
         Path file = folder.resolve("backup.db");
+        backedUpWhileWriting(desk, file);
+        assertThat(desk.refused("book", "backup", file)).contains("a file that exists");
+        assertThat(desk.refused("book", "restore", file)).contains("a place without a book");
+        restored(new DeskAt(folder.resolve("restored/book.db").toString()), file, desk);
+    }
+
+    @Test
+    @DisplayName("so is a server's, which goes back into an empty database only")
+    void backupOfServer() throws Exception {
+        assumeThat(Path.of("/usr/bin/pg_dump")).exists();
+        DeskAt server = DeskAt.server();
+        server.done("order", "draft", ORDER);
+        Path file = folder.resolve("backup.dump");
+        backedUpWhileWriting(server, file);
+        assertThat(server.refused("book", "restore", file)).contains("a database that holds a book");
+        restored(DeskAt.server(), file, server);
+    }
+
+    private static void backedUpWhileWriting(DeskAt desk, Path file) throws Exception {
+        ExecutorService pool = Executors.newSingleThreadExecutor();
+        Future<?> writing = pool.submit(() -> desk.done("order", "draft", "catalog/orders"));
         desk.done("book", "backup", file);
         writing.get();
         pool.shutdown();
-        assertThat(desk.refused("book", "backup", file)).contains("a file that exists");
-        assertThat(desk.refused("book", "restore", file)).contains("a place without a book");
-        DeskAt other = new DeskAt(folder.resolve("restored/book.db").toString());
-        other.done("book", "restore", file);
-        assertThat(other.done("book", "check")).contains("The journal is whole");
-        assertThat(desk.exported(folder)).contains(entriesOf(other.exported(folder)));
+    }
+
+    private void restored(DeskAt empty, Path file, DeskAt desk) throws IOException {
+        empty.done("book", "restore", file);
+        assertThat(empty.done("book", "check")).contains("The journal is whole");
+        assertThat(desk.exported(folder)).contains(entriesOf(empty.exported(folder)));
     }
 
     private static String entriesOf(String export) {
         return String.join(
                 "\n",
                 export.lines().filter(line -> !line.startsWith("{\"personal\"")).toList());
-    }
-
-    @Test
-    @DisplayName("a server's backup goes back into an empty database only")
-    void backupOfServer() throws IOException {
-        assumeThat(Path.of("/usr/bin/pg_dump")).exists();
-        DeskAt server = DeskAt.server();
-        server.done("order", "draft", "catalog/orders");
-        Path file = folder.resolve("backup.dump");
-        server.done("book", "backup", file);
-        assertThat(server.refused("book", "restore", file)).contains("a database that holds a book");
-        DeskAt other = DeskAt.server();
-        other.done("book", "restore", file);
-        assertThat(other.exported(folder)).isEqualTo(server.exported(folder));
     }
 
     @Test

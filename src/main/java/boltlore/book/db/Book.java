@@ -40,6 +40,12 @@ public final class Book implements AutoCloseable {
     /** Of a file: connections that wait for the next transactions, so that their pages are at hand and closing tidies up once. */
     private final BlockingDeque<Handle> waiting = new LinkedBlockingDeque<>(Dialect.MOST_CONNECTIONS);
 
+    /** Of a file: which one was opened. */
+    private @Nullable Object opened;
+
+    /** Of a file: whether SQLite has begun to write ahead to a file of its own beside it. */
+    private boolean ahead;
+
     private Book(Place place, DataSource source) {
         this.place = place;
         this.source = source;
@@ -80,6 +86,7 @@ public final class Book implements AutoCloseable {
             Schema schema = new Schema(place, book.source);
             int before = schema.installed();
             ready = schema.ready();
+            book.opened = place instanceof Place.InFile file ? file.identity() : null;
             boolean older = before > 0 && before < Schema.NEWEST;
             // Sums that an older program did not know are made of its journal.
             return ready.then(version -> older ? Tables.remade(book, true) : Outcome.sound(List.of()))
@@ -148,6 +155,7 @@ public final class Book implements AutoCloseable {
 
     /** What may as well be done the next time, where it cannot be done now. */
     private void tend(Consumer<Handle> work) {
+        inPlace();
         try (Handle handle = open()) {
             work.accept(handle);
         } catch (RuntimeException thrown) {
@@ -212,6 +220,7 @@ public final class Book implements AutoCloseable {
 
     /** A connection that anything went wrong with is not used again; where it was lost, those that wait are neither. */
     private <T> Outcome<T> connected(Function<Handle, Outcome<T>> work) {
+        inPlace();
         Handle kept = waiting.pollFirst();
         Handle handle = kept == null ? open() : kept;
         boolean sound = false;
@@ -226,7 +235,7 @@ public final class Book implements AutoCloseable {
                 closeWaiting();
             }
             if (!sound || dialect != Dialect.SQLITE || !waiting.offerFirst(handle)) {
-                handle.close();
+                close(handle);
             }
         }
     }
@@ -237,6 +246,7 @@ public final class Book implements AutoCloseable {
         try {
             Outcome<T> outcome = work.apply(handle);
             if (outcome.faults().isEmpty()) {
+                inPlace();
                 dialect.commit(handle);
                 done = true;
             }
@@ -245,6 +255,29 @@ public final class Book implements AutoCloseable {
             if (!done) {
                 rollback(handle);
             }
+        }
+    }
+
+    /**
+     * A file that was moved or removed can still be written for as long as it is open, and nobody finds it afterwards;
+     * opened anew, SQLite would begin another in its place and pour into it what was written ahead.
+     */
+    private synchronized void inPlace() {
+        if (place instanceof Place.InFile file && opened != null) {
+            boolean isAhead = Files.exists(file.ahead());
+            if (!opened.equals(file.identity()) || (ahead && !isAhead)) {
+                throw new BookLost(Trouble.MOVED.at(place));
+            }
+            ahead = isAhead;
+        }
+    }
+
+    /** The last one that is closed in its place takes along what was written ahead. */
+    private synchronized void close(Handle handle) {
+        boolean wasInPlace = !(place instanceof Place.InFile before) || !ahead || Files.exists(before.ahead());
+        handle.close();
+        if (wasInPlace && place instanceof Place.InFile file && file.identity() != null) {
+            ahead = Files.exists(file.ahead());
         }
     }
 
@@ -280,7 +313,7 @@ public final class Book implements AutoCloseable {
 
     private void closeWaiting() {
         for (@Nullable Handle kept = waiting.pollFirst(); kept != null; kept = waiting.pollFirst()) {
-            kept.close();
+            close(kept);
         }
     }
 

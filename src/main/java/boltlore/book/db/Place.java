@@ -2,8 +2,11 @@ package boltlore.book.db;
 
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +23,23 @@ public sealed interface Place {
      * @param path the file; beside it SQLite keeps {@code -wal} and {@code -shm} while it is in use
      */
     record InFile(Path path) implements Place {
+
+        /** What tells this file from another of its name, where the system has such a thing; null where it is not there. */
+        @Nullable
+        Object identity() {
+            try {
+                BasicFileAttributes there = Files.readAttributes(path, BasicFileAttributes.class);
+                return there.fileKey() == null ? path : there.fileKey();
+            } catch (IOException gone) {
+                return null;
+            }
+        }
+
+        /** Where SQLite writes first; while a book is open it is there. */
+        Path ahead() {
+            return path.resolveSibling(path.getFileName() + "-wal");
+        }
+
         @Override
         public String shown() {
             return path.toString();

@@ -30,6 +30,11 @@ enum Trouble {
             "a disk that reports an error, or a limit on the size of files",
             "a disk that reads and writes",
             "Look at the disk before anything else; nothing was written."),
+    MOVED(
+            "no file any more, or another one than this desk opened",
+            "the book that this desk opened, with the files that stand beside it",
+            "Somebody moved, removed or replaced it. Put it back and try again, or end this desk and start it anew;"
+                    + " nothing was written."),
     NO_LIBRARY(
             "SQLite's own library, which cannot be unpacked or loaded here",
             "a folder for temporary files with room, from which programs may be loaded",

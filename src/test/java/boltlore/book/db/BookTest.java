@@ -1,6 +1,7 @@
 package boltlore.book.db;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import boltlore.book.By;
 import boltlore.book.Entry;
@@ -10,9 +11,12 @@ import boltlore.book.Stamp;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import java.io.BufferedReader;
+import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -27,6 +31,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What every book keeps to, in a file and on a server. */
 class BookTest {
@@ -89,6 +94,43 @@ class BookTest {
                 assertThat(entry.follows(entry.number() - 1, chain)).isTrue();
                 chain = entry.chain();
             }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"moved away", "replaced", "its journal taken away"})
+    void what_is_written_to_a_file_that_is_not_in_its_place_any_more_is_told_and_not_confirmed(String how)
+            throws IOException {
+        Path file = folder.resolve("taken.db");
+        Path aside = folder.resolve("aside.db");
+        Path ahead = folder.resolve("taken.db-wal");
+        try (Book book = sound(Book.openOrBegin(new Place.InFile(file)))) {
+            draft(book, "A");
+            if (how.equals("its journal taken away")) {
+                Files.move(ahead, folder.resolve("aside.db-wal"));
+            } else {
+                Files.move(file, aside);
+            }
+            if (how.equals("replaced")) {
+                Files.copy(aside, file);
+            }
+            assertThatThrownBy(() -> draft(book, "B"))
+                    .isInstanceOf(BookLost.class)
+                    .hasMessageContaining("no file any more, or another one");
+            assertThatThrownBy(() -> exported(book)).isInstanceOf(BookLost.class);
+
+            if (how.equals("its journal taken away")) {
+                Files.move(folder.resolve("aside.db-wal"), ahead);
+            } else {
+                Files.move(aside, file, StandardCopyOption.REPLACE_EXISTING);
+            }
+            draft(book, "C");
+        }
+        try (Book again = sound(Book.open(new Place.InFile(file)))) {
+            List<Entry> kept = again.read(reading -> reading.journal().after(0, 100));
+            assertThat(kept)
+                    .extracting(Entry::kind)
+                    .containsExactly("book begun", "person added", "order drafted", "order drafted");
         }
     }
 
