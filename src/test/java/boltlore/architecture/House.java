@@ -158,6 +158,7 @@ final class House {
             Map.entry("jakarta.servlet", "desk.frame"),
             Map.entry("kotlin", "desk.frame"),
             Map.entry("gg.jte", "desk.frame"),
+            Map.entry("org.jsoup", "desk.frame"),
             Map.entry("com.password4j", "desk.people"),
             Map.entry("org.jdbi", "book.db"),
             Map.entry("org.flywaydb", "book.db"),

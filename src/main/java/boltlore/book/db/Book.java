@@ -8,21 +8,14 @@ import boltlore.faults.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.SQLException;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.BlockingDeque;
-import java.util.concurrent.LinkedBlockingDeque;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.statement.StatementExceptions;
-import org.jspecify.annotations.Nullable;
 
 /**
  * An open book. Everything that is written goes through {@link #write}: one command is one transaction, repeated where
@@ -34,22 +27,14 @@ public final class Book implements AutoCloseable {
     private static final int LONGEST_PAUSE_MS = 200;
 
     private final Place place;
-    private final DataSource source;
     private final Dialect dialect;
 
-    /** Of a file: connections that wait for the next transactions, so that their pages are at hand and closing tidies up once. */
-    private final BlockingDeque<Handle> waiting = new LinkedBlockingDeque<>(Dialect.MOST_CONNECTIONS);
+    private final Connections connections;
 
-    /** Of a file: which one was opened. */
-    private @Nullable Object opened;
-
-    /** Of a file: whether SQLite has begun to write ahead to a file of its own beside it. */
-    private boolean ahead;
-
-    private Book(Place place, DataSource source) {
+    private Book(Place place) {
         this.place = place;
-        this.source = source;
         this.dialect = Dialect.of(place);
+        this.connections = new Connections(place);
     }
 
     /** The book at that place; faulty where there is none, or a newer program's. */
@@ -80,13 +65,13 @@ public final class Book implements AutoCloseable {
     }
 
     private static Outcome<Book> opened(Place place) {
-        Book book = new Book(place, Dialect.connections(place));
+        Book book = new Book(place);
         Outcome<Integer> ready = Outcome.faulty(Trouble.DEFECT.at(place));
         try {
-            Schema schema = new Schema(place, book.source);
+            Schema schema = new Schema(place, book.connections.source());
             int before = schema.installed();
             ready = schema.ready();
-            book.opened = place instanceof Place.InFile file ? file.identity() : null;
+            book.connections.begun();
             boolean older = before > 0 && before < Schema.NEWEST;
             // Sums that an older program did not know are made of its journal.
             return ready.then(version -> older ? Tables.remade(book, true) : Outcome.sound(List.of()))
@@ -155,8 +140,7 @@ public final class Book implements AutoCloseable {
 
     /** What may as well be done the next time, where it cannot be done now. */
     private void tend(Consumer<Handle> work) {
-        inPlace();
-        try (Handle handle = open()) {
+        try (Handle handle = connections.open()) {
             work.accept(handle);
         } catch (RuntimeException thrown) {
             if (Trouble.of(thrown) == Trouble.DEFECT) {
@@ -197,7 +181,7 @@ public final class Book implements AutoCloseable {
     <T> Outcome<T> transactionOutcome(boolean toWrite, Function<Handle, Outcome<T>> work) {
         for (int tried = 1; ; tried++) {
             try {
-                return connected(handle -> once(handle, toWrite, work));
+                return connections.with(handle -> once(handle, toWrite, work));
             } catch (RuntimeException thrown) {
                 Trouble trouble = Trouble.of(thrown);
                 if (trouble == Trouble.DEFECT) {
@@ -211,42 +195,13 @@ public final class Book implements AutoCloseable {
         }
     }
 
-    /** What an order says of persons stands in no message of a statement that fails. */
-    private Handle open() {
-        Handle handle = Jdbi.open(source);
-        handle.getConfig(StatementExceptions.class).setMessageRendering(StatementExceptions.MessageRendering.NONE);
-        return handle;
-    }
-
-    /** A connection that anything went wrong with is not used again; where it was lost, those that wait are neither. */
-    private <T> Outcome<T> connected(Function<Handle, Outcome<T>> work) {
-        inPlace();
-        Handle kept = waiting.pollFirst();
-        Handle handle = kept == null ? open() : kept;
-        boolean sound = false;
-        boolean answered = false;
-        try {
-            Outcome<T> outcome = work.apply(handle);
-            answered = true;
-            sound = outcome.faults().isEmpty();
-            return outcome;
-        } finally {
-            if (!answered) {
-                closeWaiting();
-            }
-            if (!sound || dialect != Dialect.SQLITE || !waiting.offerFirst(handle)) {
-                close(handle);
-            }
-        }
-    }
-
     private <T> Outcome<T> once(Handle handle, boolean toWrite, Function<Handle, Outcome<T>> work) {
         dialect.begin(handle, toWrite);
         boolean done = false;
         try {
             Outcome<T> outcome = work.apply(handle);
             if (outcome.faults().isEmpty()) {
-                inPlace();
+                connections.inPlace();
                 dialect.commit(handle);
                 done = true;
             }
@@ -258,45 +213,14 @@ public final class Book implements AutoCloseable {
         }
     }
 
-    /**
-     * A file that was moved or removed can still be written for as long as it is open, and nobody finds it afterwards;
-     * opened anew, SQLite would begin another in its place and pour into it what was written ahead.
-     */
-    private synchronized void inPlace() {
-        if (place instanceof Place.InFile file && opened != null) {
-            boolean isAhead = Files.exists(file.ahead());
-            if (!opened.equals(file.identity()) || (ahead && !isAhead)) {
-                throw new BookLost(Trouble.MOVED.at(place));
-            }
-            ahead = isAhead;
-        }
-    }
-
-    /** The last one that is closed in its place takes along what was written ahead. */
-    private synchronized void close(Handle handle) {
-        boolean wasInPlace = !(place instanceof Place.InFile before) || !ahead || Files.exists(before.ahead());
-        handle.close();
-        if (wasInPlace && place instanceof Place.InFile file && file.identity() != null) {
-            ahead = Files.exists(file.ahead());
-        }
-    }
-
     /** A database that has gone away has rolled back by itself; what went wrong before is what is told. */
     private void rollback(Handle handle) {
         try {
             dialect.rollback(handle);
         } catch (RuntimeException gone) {
-            if (Trouble.of(gone) == Trouble.DEFECT && dialect == Dialect.POSTGRESQL && !isCut(handle)) {
+            if (Trouble.of(gone) == Trouble.DEFECT && dialect == Dialect.POSTGRESQL && !Connections.isCut(handle)) {
                 throw gone;
             }
-        }
-    }
-
-    private static boolean isCut(Handle handle) {
-        try {
-            return handle.getConnection().isClosed();
-        } catch (SQLException none) {
-            return true;
         }
     }
 
@@ -311,21 +235,8 @@ public final class Book implements AutoCloseable {
         }
     }
 
-    private void closeWaiting() {
-        for (@Nullable Handle kept = waiting.pollFirst(); kept != null; kept = waiting.pollFirst()) {
-            close(kept);
-        }
-    }
-
     @Override
     public void close() {
-        closeWaiting();
-        if (source instanceof AutoCloseable pool) {
-            try {
-                pool.close();
-            } catch (Exception e) {
-                throw new IllegalStateException("The pool of connections does not close", e);
-            }
-        }
+        connections.close();
     }
 }
