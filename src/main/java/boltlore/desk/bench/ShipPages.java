@@ -114,7 +114,7 @@ public final class ShipPages {
                 key(one.bag(), one.part(), one.finish()),
                 one.part(),
                 workshop.bench().named(one.part()),
-                one.finish(),
+                workshop.names().finish(one.finish()),
                 Digits.plain(one.wanted()) + " " + one.unit(),
                 stands,
                 at < 0 || at >= typed.size() ? "" : typed.get(at));
