@@ -34,7 +34,6 @@ import java.util.Optional;
 public final class OfficeRoom implements Room {
 
     private static final int SOON_DAYS = 14;
-    private static final int MOST = 200;
     private static final int MOST_SHORT = 12;
     private static final int MOST_LATE = 40;
     private static final int MOST_NAMED = 4;

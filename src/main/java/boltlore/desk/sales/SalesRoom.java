@@ -130,25 +130,11 @@ public final class SalesRoom implements Room {
             }
             List<OrderRow> found =
                     wanted.isEmpty() ? List.of() : OrderRow.found(workshop, reading, wanted, call.today());
-            Stretch<OrderRow> orders = found.isEmpty()
+            Stretch<OrderRow> orders = wanted.isEmpty()
                     ? inState(reading, call)
                     : Stretch.of(found, call, MOST_FOUND, FOUND + coded(wanted));
-            Answer.Shown page = Answer.page(
-                    "Orders",
-                    "sales/today.jte",
-                    new Today(orders, found.isEmpty() ? "" : wanted, call.said("state"), STATES));
-            return wanted.isEmpty() || !found.isEmpty() ? page : page.refused(none(wanted));
+            return Answer.page("Orders", "sales/today.jte", new Today(orders, wanted, call.said("state"), STATES));
         });
-    }
-
-    private static List<Fault> none(String wanted) {
-        return List.of(Typed.at(
-                "order",
-                Fault.of(
-                        "",
-                        "no order, customer or chassis number '" + wanted + "'",
-                        "the number of an order, a word of its customer's name, or the chassis number of its vehicle",
-                        "")));
     }
 
     private static String coded(String words) {
