@@ -32,12 +32,12 @@ public final class WhereUsed {
         ConditionWords words = new ConditionWords(family);
         for (Position position : family.positions()) {
             for (Line line : position.lines()) {
-                String at = family.name() + ", " + position.says().english() + ", line " + line.name();
+                String at = family.says().english() + ", " + position.says().english() + ", line " + line.name();
                 onLine(line, number, at, words, places);
             }
         }
         for (Companion companion : family.companions()) {
-            needs(companion.needs(), number, family.name() + ", with " + companion.part(), words, places);
+            needs(companion.needs(), number, family.says().english() + ", with " + companion.part(), words, places);
         }
     }
 

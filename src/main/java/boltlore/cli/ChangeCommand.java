@@ -117,7 +117,7 @@ final class ChangeCommand extends BookGroup {
 
     static void print(Screen screen, ChangeEffect effect) {
         screen.heading(line(effect.change()));
-        effect.said().forEach(each -> screen.wrapped(2, each));
+        effect.said().forEach(each -> screen.wrapped(2, each.toString()));
         effect.kit().changes().forEach(each -> screen.wrapped(2, each.toString()));
         effect.done().forEach(each -> screen.wrapped(2, each.toString()));
         screen.wrapped(2, figures(effect));

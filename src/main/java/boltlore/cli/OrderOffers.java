@@ -152,7 +152,7 @@ final class OrderOffers {
             answer(screen, differ, VersionsDiffer::json, said -> {
                 screen.wrapped(0, line(said.before()));
                 screen.wrapped(0, line(said.after()));
-                said.said().forEach(each -> screen.wrapped(2, each));
+                said.said().forEach(each -> screen.wrapped(2, each.toString()));
                 said.kit().changes().forEach(each -> screen.wrapped(2, each.toString()));
                 if (said.said().isEmpty() && said.kit().changes().isEmpty()) {
                     screen.wrapped(2, "The same order and the same kit.");

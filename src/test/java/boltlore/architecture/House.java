@@ -118,7 +118,7 @@ final class House {
             desk.sales: answers asking book book.db book.orders catalogue choices choosing desk.frame desk.sheets
                 explanation faults json logic measure order resolution trades trades.costing trades.costing.quote
             desk.engineering: answers bill book book.db book.orders catalogue catalogue.json choices choosing desk.frame
-                faults findings json logic measure proof proof.kinds proof.revision resolution trades
+                desk.sheets faults findings json logic measure proof proof.kinds proof.revision resolution trades
             book.stores: bill book book.db book.orders catalogue faults findings measure netting order trades
                 trades.buying trades.coating trades.costing.path trades.cutting trades.picking trades.shipping
             desk.stores: book book.db book.orders book.stores catalogue desk.frame faults json measure netting report

@@ -89,6 +89,54 @@ class DeskInBrowserTest extends InBrowser {
     }
 
     @Test
+    @DisplayName(
+            "finds an order by its number in small letters, a word of its customer, or its chassis; says what it could not")
+    void found() {
+        open("/sales");
+        page().getByLabel("Order, customer or chassis number").fill("florist");
+        page().keyboard().press("Enter");
+        assertThat(page().locator("main tbody tr")).hasCount(2);
+        assertThat(page().locator("main")).containsText("2 orders go by 'florist'");
+        page().locator("#order").fill("PV 742 01183");
+        page().keyboard().press("Enter");
+        assertThat(page().locator("main tbody tr")).hasCount(1);
+        assertThat(page().locator("main tbody")).containsText("BL-1001");
+        page().locator("#order").fill("tulip");
+        page().keyboard().press("Enter");
+        assertThat(page().locator("main")).containsText("No order, customer or chassis number goes by 'tulip'");
+        assertThat(page().locator("main tbody")).hasCount(0);
+        assertThat(page().locator("#order")).hasValue("tulip");
+        page().locator("#order").fill("bl-1003");
+        page().keyboard().press("Enter");
+        assertThat(page().locator("h1")).hasText("BL-1003");
+    }
+
+    @Test
+    @DisplayName("tells why a part is in an order that is still open, as of one that is frozen")
+    void why() {
+        open("/engineering/part?part=CI-T1");
+        page().locator("a[href*='/engineering/why?order=BL-1004']").click();
+        assertThat(page().locator("h1")).hasText("Why CI-T1 is in BL-1004");
+        assertThat(page().locator(".ways")).containsText("Proof of Ockmere Pannier");
+    }
+
+    @Test
+    @DisplayName("shows the orders of one state, shipped ones too, which are not in hand any more")
+    void of_a_state() {
+        open("/sales");
+        page().getByLabel("Show").selectOption("quoted");
+        page().getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Look"))
+                .click();
+        assertThat(page().locator("main tbody tr td:nth-of-type(3)").allTextContents())
+                .hasSize(3)
+                .containsOnly("quoted");
+        page().getByLabel("Show").selectOption("shipped");
+        page().getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Look"))
+                .click();
+        assertThat(page().locator("main")).containsText("No order is shipped.");
+    }
+
+    @Test
     @DisplayName("does without script")
     void without_script() {
         as(new Browser.NewContextOptions().setJavaScriptEnabled(false));

@@ -47,17 +47,15 @@ class FabricationJourneyTest extends RoomInBrowser {
         assertThat(page.locator(".refused")).containsText("'waiting', from where it does not go to 'accepted'");
 
         piece = page.locator("input[name=piece][value='" + name + "']");
-        piece.focus();
-        press("Space");
+        assertThat(piece).isChecked();
+        assertThat(page.locator("input[name=piece]:checked")).hasCount(1);
         page.locator("#to").selectOption("hung");
         page.locator("#load").focus();
         type("load-1");
         press("Enter");
         assertThat(page.locator(".refused")).containsText("no bare ");
 
-        page.locator("input[name=piece][value='" + name + "']").focus();
-        press("Space");
-        page.locator("#to").selectOption("hung");
+        assertThat(page.locator("#load")).hasValue("load-1");
         page.locator("#reason").focus();
         type("made this morning");
         press("Enter");

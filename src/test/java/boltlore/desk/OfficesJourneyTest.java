@@ -23,6 +23,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -71,6 +72,18 @@ class OfficesJourneyTest extends RoomInBrowser {
         go("/engineering/why?order=" + RoomsBook.FIRST + "&part=" + absent);
         assertThat(page.locator("h1")).hasText("What would bring " + absent + " into " + RoomsBook.FIRST);
         assertThat(page.locator(".next")).containsText("not in the kit");
+    }
+
+    @Test
+    @DisplayName("go from what is short and what waits to the page on which it is done")
+    void onward() {
+        go("/office");
+        assertThat(page.locator("[aria-label='What is short'] td a").first())
+                .hasAttribute("href", Pattern.compile("/sales/order/BL-100[14]"));
+        page.getByText("Work on " + RoomsBook.FIRST + " has not begun.").click();
+        assertThat(page.locator("h1")).hasText("To test and to ship");
+        assertThat(page.locator("th[scope=col]").filter(new Locator.FilterOptions().setHasText("Kit")))
+                .hasCount(1);
     }
 
     @Test
@@ -168,6 +181,7 @@ class OfficesJourneyTest extends RoomInBrowser {
             button("Look").click();
             assertThat(page.locator(".refused")).containsText("the folder of an edited catalogue");
         }
+        assertThat(page.locator("main")).containsText("such as catalog-edited");
         folder = Files.createTempDirectory(Path.of("target").toAbsolutePath(), "edited");
         copy(Path.of("catalog"));
         Path fixings = folder.resolve("parts/common-fixings.json");

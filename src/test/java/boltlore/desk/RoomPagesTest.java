@@ -70,6 +70,37 @@ class RoomPagesTest extends RoomInBrowser {
     }
 
     @Test
+    @DisplayName("compare an order from its own page and in the middle of a change, with open orders offered first")
+    void compared() {
+        for (String path : List.of("", "/change", "/changes")) {
+            go("/sales/order/" + RoomsBook.FIRST + path);
+            page.getByText("Compare it with another order").click();
+            assertThat(page.locator("#one").inputValue()).as(path).isEqualTo(RoomsBook.FIRST);
+            assertThat(page.locator("#other").evaluate("field => field === document.activeElement"))
+                    .isEqualTo(true);
+        }
+        page.locator("#other").fill(RoomsBook.SECOND);
+        button("Compare").click();
+        assertThat(page.locator("details").innerText()).contains("parts differ");
+        page.locator("summary").click();
+        assertThat(page.locator("details").innerText())
+                .contains("CH-K3 Three-phase contactor, rev. B")
+                .doesNotContain("zinc-nickel")
+                .doesNotContain("black-satin");
+    }
+
+    @Test
+    @DisplayName("offer nothing to compare with that is lost: it can be typed")
+    void not_offered() {
+        DESK.rooms().give("BL-1005");
+        go("/sales/compare");
+        assertThat(page.locator("datalist option[value='" + RoomsBook.FIRST + "']")
+                        .count())
+                .isEqualTo(1);
+        assertThat(page.locator("datalist option[value='BL-1005']").count()).isZero();
+    }
+
+    @Test
     @DisplayName("show an order that refutes a statement in the words of its options, not in their codes")
     void refuted() {
         go("/engineering/proof/pannier-van");
@@ -181,6 +212,30 @@ class RoomPagesTest extends RoomInBrowser {
         for (String room : List.of("/sales", "/stores", "/fabrication", "/bench", "/office")) {
             go(room);
             assertThat(page.locator("main").innerText()).as(room).doesNotContain("pannier-van");
+        }
+        String customer = DESK.book()
+                .read(reading ->
+                        reading.orders().find(RoomsBook.FIRST).orElseThrow().customer());
+        for (String path : List.of(
+                "/office/person/" + customer,
+                "/office/journal",
+                "/engineering/part?part=FX-N6",
+                "/fabrication/film?order=" + RoomsBook.FIRST)) {
+            go(path);
+            assertThat(page.locator("main").innerText()).as(path).doesNotContain("pannier-van");
+        }
+        assertThat(page.locator("main").innerText()).contains("PV-BL-S Battery box lid");
+        for (String path : List.of(
+                "/office",
+                "/stores/short",
+                "/stores/part?part=PV-VPB",
+                "/stores/pick?all=yes&order=" + RoomsBook.FIRST,
+                "/bench/pack/" + RoomsBook.FIRST)) {
+            go(path);
+            assertThat(page.locator("main").innerText())
+                    .as(path)
+                    .doesNotContain("zinc-nickel")
+                    .doesNotContain("black-satin");
         }
     }
 

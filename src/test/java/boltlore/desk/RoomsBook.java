@@ -1,5 +1,6 @@
 package boltlore.desk;
 
+import boltlore.book.OrderState;
 import boltlore.book.db.Book;
 import boltlore.book.orders.Bench;
 import boltlore.book.orders.FrozenKits;
@@ -38,6 +39,15 @@ final class RoomsBook {
     void fill() {
         confirm(FIRST);
         confirm(SECOND);
+    }
+
+    /** An order that is lost as soon as it is drafted. */
+    void give(String order) {
+        OrderDesk desk = new OrderDesk(book, OpenDesk.by());
+        Path file = bench.folder().resolve("orders/" + order.toLowerCase(Locale.ROOT) + ".json");
+        sound(OrderReader.read(file, bench.catalogue())
+                .then(read -> desk.draft(List.of(read), ""))
+                .then(drafted -> desk.move(order, OrderState.LOST, "bought elsewhere")));
     }
 
     private void confirm(String order) {

@@ -329,8 +329,12 @@ class WholeDayInBrowserTest extends InBrowser {
         press("The kit lies in its crates");
         done();
         assertThat(page().locator("main")).not().containsText(" fitted, ");
+        assertThat(page().locator("[aria-label='What is missing']")).hasCount(0);
         page().locator("#why").fill("looked at each crate myself");
         page().locator("input[name=release]").check();
+        press(ORDER + " leaves");
+        assertThat(state()).as("a button that was touched in passing").isEqualTo(OrderState.TESTED);
+        page().locator("input[name=gone]").check();
         press(ORDER + " leaves");
         done();
         assertThat(state()).isEqualTo(OrderState.SHIPPED);

@@ -34,7 +34,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record ChangeEffect(
         OrderChange change,
-        List<String> said,
+        List<VersionsDiffer.Said> said,
         KitDifference kit,
         List<Done> done,
         @Nullable BigDecimal netDifference,
@@ -139,7 +139,10 @@ public record ChangeEffect(
 
     public JsonOut.Members json() {
         JsonOut.Members json = OrderJson.change(change)
-                .put("said", JsonOut.texts(said))
+                .put(
+                        "said",
+                        JsonOut.texts(
+                                said.stream().map(VersionsDiffer.Said::toString).toList()))
                 .put("kit", JsonOut.list(kit.changes(), KitDifference.Change::json))
                 .put(
                         "done",

@@ -14,11 +14,11 @@ import boltlore.book.Subject;
 import boltlore.book.db.Reading;
 import boltlore.book.db.Shop.KeptRecord;
 import boltlore.book.db.Shop.Piece;
+import boltlore.book.orders.HoldPoint.Matter;
 import boltlore.faults.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,8 +26,6 @@ import org.jspecify.annotations.Nullable;
  * it is told together. What people are hurt by, and what cannot be found out afterwards, nobody passes.
  */
 public final class HoldPoints {
-
-    private static final int SHOWN = 5;
 
     private final Reading reading;
     private final OrderStanding order;
@@ -59,6 +57,7 @@ public final class HoldPoints {
     public static List<HoldPoint> beforeConfirming(Reading reading, QuotedVersion quoted) {
         return quoted.stands().findings().isEmpty()
                 ? List.of(HoldPoint.firm(
+                        Matter.KIT,
                         "a quotation of an earlier Boltlore, which did not keep what the trades found",
                         "one that all trades have looked at",
                         "'boltlore order quote " + quoted.order() + "' makes one."))
@@ -70,6 +69,7 @@ public final class HoldPoints {
         return KeptFinding.in(reading, stands.findings()).stream()
                 .filter(KeptFinding::stops)
                 .map(stop -> HoldPoint.firm(
+                        Matter.KIT,
                         "a Stop of '" + stop.by() + "': " + stop.says(),
                         "a kit that nothing stops",
                         "Mend it in the order or the catalogue, take it down and quote it again."))
@@ -82,30 +82,36 @@ public final class HoldPoints {
         return over.isEmpty() || change.asker().equals(OrderChange.SERVICE)
                 ? List.of()
                 : List.of(HoldPoint.firm(
-                        "picked, and not asked for by the kit any more: " + some(over),
-                        "all of it back in the stores",
-                        "'boltlore change carry " + order.name() + " " + change.number() + "' brings it back."));
+                                Matter.CHANGE,
+                                "picked, and not asked for by the kit any more",
+                                "all of it back in the stores",
+                                "'boltlore change carry " + order.name() + " " + change.number() + "' brings it back.")
+                        .ofAll(over));
     }
 
     private void picked() {
         List<String> open = reading.packing().picked(order.name()).orElse(null);
         if (open == null) {
             points.add(HoldPoint.firm(
+                    Matter.PICKING,
                     "a kit whose picking nobody has called complete since it was last changed",
                     "one that is picked",
                     "'boltlore pick list " + order.name() + "' says what is left, 'boltlore pick complete "
                             + order.name() + "' calls it complete."));
         } else if (!open.isEmpty()) {
             points.add(HoldPoint.released(
-                    open.size() + " parts still to come: " + some(open),
-                    "a whole kit",
-                    "'boltlore pick take " + order.name() + "' takes them as soon as they are there."));
+                            Matter.PICKING,
+                            open.size() + " parts still to come",
+                            "a whole kit",
+                            "'boltlore pick take " + order.name() + "' takes them as soon as they are there.")
+                    .ofAll(open));
         }
     }
 
     private void packed() {
         if (reading.packing().packed(order.name()).isEmpty()) {
             points.add(HoldPoint.firm(
+                    Matter.PACKING,
                     "a kit that nobody has packed since it was last changed",
                     "one that lies in its crates",
                     "'boltlore pick pack " + order.name() + " --crates N' says that it does."));
@@ -117,9 +123,11 @@ public final class HoldPoints {
                 .toList();
         if (!wrong.isEmpty()) {
             points.add(HoldPoint.firm(
-                    "bags that were counted and do not hold what they should: " + some(wrong),
-                    "what the kit asks for in each",
-                    "Put them right, and count again: 'boltlore pick count " + order.name() + "'."));
+                            Matter.PACKING,
+                            "bags that were counted and do not hold what they should",
+                            "what the kit asks for in each",
+                            "Put them right, and count again: 'boltlore pick count " + order.name() + "'.")
+                    .ofAll(wrong));
         }
     }
 
@@ -127,17 +135,20 @@ public final class HoldPoints {
         KeptRecord last = last(reading, order, "test");
         if (last == null) {
             points.add(HoldPoint.firm(
+                    Matter.TEST,
                     "no record of its end-of-line test",
                     "one that is passed",
                     "'boltlore record test " + order.name() + " FILE' judges and keeps it."));
         } else if (!last.passed()) {
             points.add(HoldPoint.firm(
+                    Matter.TEST,
                     "an end-of-line test that is not passed (entry " + last.entry() + ")",
                     "a later one that is",
                     "Mend what failed, test again: 'boltlore record test " + order.name() + " FILE'."));
         } else {
             newest().filter(entry -> entry > last.entry())
                     .ifPresent(entry -> points.add(HoldPoint.released(
+                            Matter.TEST,
                             "a kit that was changed (entry " + entry + ") after it was tested (entry " + last.entry()
                                     + ")",
                             "a test of the kit as it is",
@@ -186,6 +197,7 @@ public final class HoldPoints {
         int picked = reading.stock().issuedTo(order.name()).size();
         if (picked > 0) {
             points.add(HoldPoint.firm(
+                    Matter.PICKING,
                     picked + " lines that were picked for it",
                     "an order that holds nothing of the stores",
                     "'boltlore pick back " + order.name() + " --all --reason TEXT' brings all of it back."));
@@ -196,14 +208,11 @@ public final class HoldPoints {
                 .toList();
         if (!there.isEmpty()) {
             points.add(HoldPoint.firm(
-                    there.size() + " pieces in the coating shop: " + some(there),
-                    "none of this order",
-                    "'boltlore coating withdraw " + order.name() + "' takes those out that do not hang yet."));
+                            Matter.COATING,
+                            there.size() + " pieces in the coating shop",
+                            "none of this order",
+                            "'boltlore coating withdraw " + order.name() + "' takes those out that do not hang yet.")
+                    .ofAll(there));
         }
-    }
-
-    static String some(List<String> all) {
-        String shown = all.stream().limit(SHOWN).collect(Collectors.joining(", "));
-        return all.size() > SHOWN ? shown + " and " + (all.size() - SHOWN) + " more" : shown;
     }
 }

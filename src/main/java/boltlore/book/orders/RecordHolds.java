@@ -11,6 +11,7 @@ import boltlore.book.ShopHappening.Coat;
 import boltlore.book.db.Reading;
 import boltlore.book.db.Shop.KeptRecord;
 import boltlore.book.db.Shop.Piece;
+import boltlore.book.orders.HoldPoint.Matter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -48,19 +49,23 @@ final class RecordHolds {
                 .toList();
         if (!there.isEmpty()) {
             points.add(HoldPoint.released(
-                    there.size() + " pieces in the coating shop: " + HoldPoints.some(there),
-                    "none of this order",
-                    "'boltlore coating list --order " + order.name() + "' shows them."));
+                            Matter.COATING,
+                            there.size() + " pieces in the coating shop",
+                            "none of this order",
+                            "'boltlore coating list --order " + order.name() + "' shows them.")
+                    .ofAll(there));
         }
         KeptRecord film = HoldPoints.last(reading, order, "film");
         boolean coated = pieces.stream().anyMatch(piece -> piece.state() == Coat.ACCEPTED);
         if (film == null && coated) {
             points.add(HoldPoint.released(
+                    Matter.FILM,
                     "coated pieces, and no record of their film",
                     "one that is passed",
                     "'boltlore record film " + order.name() + " --record FILE' judges and keeps it."));
         } else if (film != null && !film.passed()) {
             points.add(HoldPoint.released(
+                    Matter.FILM,
                     "a film record that is not passed (entry " + film.entry() + ")",
                     "a later one that is",
                     "Coat again what it names, and read again."));
@@ -81,6 +86,7 @@ final class RecordHolds {
                 .filter(each -> !each.measured().within()
                         && !conceded.contains(each.measured().of()))
                 .forEach(each -> points.add(HoldPoint.firm(
+                        Matter.READING,
                         "a reading outside its limits (entry " + each.entry() + "): " + each,
                         "a later one within them, or a concession",
                         "Mend it and read again, or let the engineer write the concession: 'boltlore built note "
@@ -92,10 +98,11 @@ final class RecordHolds {
         AsBuiltRecord record = AsBuiltRecord.of(reading, order);
         if (!record.missing().isEmpty()) {
             points.add(HoldPoint.firm(
-                    record.missing().size() + " parts without the serial number or lot that is asked for: "
-                            + HoldPoints.some(record.missing()),
-                    "all of them written down, so that a recall finds them",
-                    "'boltlore built fit " + order.name() + " --part PART --serial NUMBER' writes one down."));
+                            Matter.NUMBERS,
+                            record.missing().size() + " parts without the serial number or lot that is asked for",
+                            "all of them written down, so that a recall finds them",
+                            "'boltlore built fit " + order.name() + " --part PART --serial NUMBER' writes one down.")
+                    .ofAll(record.missing()));
         }
         Set<String> told = Set.copyOf(record.missing());
         List<String> others = record.differences().stream()
@@ -103,9 +110,11 @@ final class RecordHolds {
                 .toList();
         if (!others.isEmpty()) {
             points.add(HoldPoint.released(
-                    others.size() + " differences from the kit as designed: " + HoldPoints.some(others),
-                    "the kit as designed",
-                    "'boltlore built show " + order.name() + "' names them."));
+                            Matter.NUMBERS,
+                            others.size() + " differences from the kit as designed",
+                            "the kit as designed",
+                            "'boltlore built show " + order.name() + "' names them.")
+                    .ofAll(others));
         }
     }
 
@@ -115,11 +124,13 @@ final class RecordHolds {
                     "change " + change.number() + ", which is " + change.state().written();
             if (change.state() == ChangeState.PROPOSED) {
                 points.add(HoldPoint.firm(
+                        Matter.CHANGE,
                         named,
                         "a decision",
                         "'boltlore change decide " + order.name() + " " + change.number() + "' accepts or drops it."));
             } else if (change.state() == ChangeState.ACCEPTED) {
                 points.add(HoldPoint.firm(
+                        Matter.CHANGE,
                         named + " and not carried out",
                         "one that is carried out",
                         "'boltlore change carry " + order.name() + " " + change.number()
@@ -138,9 +149,11 @@ final class RecordHolds {
                 .toList();
         if (!checks.isEmpty()) {
             points.add(HoldPoint.released(
-                    checks.size() + " things that a person checks: " + HoldPoints.some(checks),
-                    "all of them checked",
-                    "'boltlore order show " + order.name() + " --findings' tells each."));
+                            Matter.CHECKS,
+                            checks.size() + " things that a person checks",
+                            "all of them checked",
+                            "'boltlore order show " + order.name() + " --findings' tells each.")
+                    .ofAll(checks));
         }
     }
 }

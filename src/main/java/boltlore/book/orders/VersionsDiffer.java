@@ -17,11 +17,26 @@ import java.util.TreeSet;
 /**
  * What differs between two versions of an order's quotation, from what the book has kept of both.
  *
- * @param said what the order says otherwise: 'choices/drive-unit: 90-kw, then 120-kw'
+ * @param said what the order says otherwise
  * @param sameCatalogue false where the catalogue was another one, so that the difference is not of the order alone
  */
 public record VersionsDiffer(
-        QuotedVersion before, QuotedVersion after, List<String> said, KitDifference kit, boolean sameCatalogue) {
+        QuotedVersion before, QuotedVersion after, List<Said> said, KitDifference kit, boolean sameCatalogue) {
+
+    /**
+     * Something that an order says otherwise.
+     *
+     * @param place in its file, as 'choices/drive-unit'
+     * @param before as the file had it; 'nothing' where it did not
+     */
+    public record Said(String place, String before, String after) {
+
+        /** 'choices/drive-unit: 90-kw, then 120-kw'. */
+        @Override
+        public String toString() {
+            return place + ": " + before + ", then " + after;
+        }
+    }
 
     /** Two versions of one order. */
     public static Outcome<VersionsDiffer> of(Reading reading, String order, int before, int after) {
@@ -56,17 +71,17 @@ public record VersionsDiffer(
     }
 
     /** Every value of two order files that differs, by its place. */
-    static List<String> said(byte[] before, byte[] after) {
+    static List<Said> said(byte[] before, byte[] after) {
         SortedMap<String, String> was = flat(before);
         SortedMap<String, String> is = flat(after);
         TreeSet<String> places = new TreeSet<>(was.keySet());
         places.addAll(is.keySet());
-        List<String> said = new ArrayList<>();
+        List<Said> said = new ArrayList<>();
         for (String place : places) {
             String first = was.getOrDefault(place, "nothing");
             String second = is.getOrDefault(place, "nothing");
             if (!first.equals(second)) {
-                said.add(place + ": " + first + ", then " + second);
+                said.add(new Said(place, first, second));
             }
         }
         return said;
@@ -98,7 +113,7 @@ public record VersionsDiffer(
         return JsonOut.object()
                 .put("before", OrderJson.quotation(before))
                 .put("after", OrderJson.quotation(after))
-                .put("said", JsonOut.texts(said))
+                .put("said", JsonOut.texts(said.stream().map(Said::toString).toList()))
                 .put("kit", JsonOut.list(kit.changes(), KitDifference.Change::json))
                 .put("sameCatalogue", sameCatalogue);
     }

@@ -1,9 +1,8 @@
 package boltlore.desk.bench;
 
+import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
 import boltlore.book.db.Reading;
-import boltlore.book.orders.HoldPoint;
-import boltlore.book.orders.HoldPoints;
 import boltlore.book.orders.KeptFinding;
 import boltlore.book.orders.KitsAtHand;
 import boltlore.book.orders.OrderDesk;
@@ -115,7 +114,7 @@ public final class ShipPages {
                 key(one.bag(), one.part(), one.finish()),
                 one.part(),
                 workshop.bench().named(one.part()),
-                one.finish(),
+                workshop.names().finish(one.finish()),
                 Digits.plain(one.wanted()) + " " + one.unit(),
                 stands,
                 at < 0 || at >= typed.size() ? "" : typed.get(at));
@@ -199,51 +198,38 @@ public final class ShipPages {
                     : Answer.page(
                             "Ship " + order,
                             "bench/ship.jte",
-                            new Leaving(
-                                    Told.of(reading, call),
-                                    order,
-                                    state(reading, order),
-                                    holds(reading, order),
-                                    toCheck(reading, order),
-                                    DrawnSheet.of(sound.value(), call, "/bench/ship/" + order + "?", "Crates")));
+                            leaving(reading, reading.orders().find(order).orElseThrow(), call, sound.value()));
         });
     }
 
-    private static String state(Reading reading, String order) {
-        return reading.orders().find(order).map(each -> each.state().written()).orElse("");
-    }
-
-    /** What would hold it now, if somebody said that it ships; nothing is said of one that is not owed. */
-    private static List<Hold> holds(Reading reading, String order) {
-        return reading.orders()
-                .find(order)
-                .filter(each -> each.state().owed())
-                .map(each -> HoldPoints.before(reading, each, OrderState.SHIPPED).stream()
-                        .map(ShipPages::hold)
-                        .toList())
-                .orElse(List.of());
-    }
-
     /** What a person checks before it leaves, each in the words in which it was found. */
-    private static List<String> toCheck(Reading reading, String order) {
-        return reading.orders()
-                .find(order)
-                .filter(each -> each.state().owed())
-                .map(each -> KeptFinding.of(reading, each).stream()
-                        .filter(KeptFinding::isToCheck)
-                        .map(KeptFinding::says)
-                        .toList())
-                .orElse(List.of());
+    private static List<String> toCheck(Reading reading, OrderStanding order) {
+        return KeptFinding.of(reading, order).stream()
+                .filter(KeptFinding::isToCheck)
+                .map(KeptFinding::says)
+                .toList();
     }
 
-    private static Hold hold(HoldPoint point) {
-        return new Hold(point.found(), point.expected(), point.mayBeReleased());
+    private Leaving leaving(Reading reading, OrderStanding order, Call call, Report papers) {
+        String name = order.name();
+        return new Leaving(
+                Told.of(reading, call),
+                name,
+                order.state().written(),
+                order.state().owed(),
+                reading.packing().packed(name).map(packed -> packed.crates()).orElse(0),
+                Hold.of(workshop, reading, order),
+                order.state().owed() ? toCheck(reading, order) : List.of(),
+                DrawnSheet.of(papers, call, "/bench/ship/" + name + "?", "Crates"));
     }
 
     private Answer ship(Call call) {
         Typed typed = new Typed(call);
         String why = typed.sentence("reason", "Reason");
         boolean release = call.said("release").equals("yes");
+        if (!call.said("gone").equals("yes")) {
+            typed.fault("gone", "All its crates", "no tick", "one, once all of them have left");
+        }
         return Acting.done(
                 call,
                 "/bench/ship/" + call.path("order"),
@@ -270,15 +256,28 @@ public final class ShipPages {
     /**
      * An order on its way out.
      *
+     * @param crates in which it lies; 0 where it is not packed
+     * @param holds what keeps it here
      * @param checks what a person checks, in sentences
      */
     public record Leaving(
-            List<String> told, String order, String state, List<Hold> holds, List<String> checks, DrawnSheet sheet) {}
+            List<String> told,
+            String order,
+            String state,
+            boolean owed,
+            int crates,
+            List<Hold> holds,
+            List<String> checks,
+            DrawnSheet sheet) {
 
-    /**
-     * Something that holds an order.
-     *
-     * @param mayPass whether a person may answer for it
-     */
-    public record Hold(String found, String expected, boolean mayPass) {}
+        /** What nobody may pass. */
+        public List<Hold> missing() {
+            return holds.stream().filter(hold -> !hold.mayPass()).toList();
+        }
+
+        /** What a person may answer for. */
+        public List<Hold> toRelease() {
+            return holds.stream().filter(Hold::mayPass).toList();
+        }
+    }
 }

@@ -8,6 +8,7 @@ import java.nio.file.DirectoryIteratorException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
@@ -20,6 +21,8 @@ final class EditedFolder {
 
     /** Deeper than any catalogue. */
     private static final int DEEPEST = 6;
+
+    private static final int MOST_KNOWN = 20;
 
     private static final int MOST_FILES = 20_000;
 
@@ -49,6 +52,27 @@ final class EditedFolder {
                     : elsewhere(said);
         } catch (InvalidPathException | IOException | UncheckedIOException | SecurityException none) {
             return elsewhere(said);
+        }
+    }
+
+    /** Names of the folders beside the desk's own that hold a catalogue: what is to be typed, or touched. */
+    static List<String> beside(Path catalogue) {
+        Path own = catalogue.toAbsolutePath().normalize();
+        Path home = own.getParent();
+        if (home == null || home.getParent() == null) {
+            return List.of();
+        }
+        try (Stream<Path> all = Files.list(home)) {
+            return all.filter(each -> !each.equals(own)
+                            && !Files.isSymbolicLink(each)
+                            && Files.isDirectory(each.resolve("families"))
+                            && Files.isDirectory(each.resolve("parts")))
+                    .map(each -> each.getFileName().toString())
+                    .sorted()
+                    .limit(MOST_KNOWN)
+                    .toList();
+        } catch (IOException | UncheckedIOException | SecurityException unreadable) {
+            return List.of();
         }
     }
 

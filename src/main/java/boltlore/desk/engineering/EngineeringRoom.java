@@ -7,18 +7,20 @@ import boltlore.answers.WhyIn;
 import boltlore.answers.WhyNotIn;
 import boltlore.book.db.AsBuilt;
 import boltlore.book.orders.KitsAtHand;
+import boltlore.book.orders.OrderDesk;
 import boltlore.catalogue.Buying;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Drawing;
-import boltlore.catalogue.Family;
 import boltlore.catalogue.Part;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
+import boltlore.desk.frame.Names;
 import boltlore.desk.frame.Role;
 import boltlore.desk.frame.Room;
 import boltlore.desk.frame.Sentences;
 import boltlore.desk.frame.Typed;
 import boltlore.desk.frame.Workshop;
+import boltlore.desk.sheets.Kits;
 import boltlore.faults.Outcome;
 import boltlore.json.TextShape;
 import boltlore.measure.Digits;
@@ -93,10 +95,10 @@ public final class EngineeringRoom implements Room {
                 "Parts of the catalogue",
                 "engineering/search.jte",
                 new Search(
+                        workshop.names(),
                         said,
                         found.size(),
-                        found.stream().limit(MOST).map(EngineeringRoom::row).toList(),
-                        List.copyOf(catalogue().families().values())));
+                        found.stream().limit(MOST).map(EngineeringRoom::row).toList()));
     }
 
     private static Row row(Part part) {
@@ -120,6 +122,7 @@ public final class EngineeringRoom implements Room {
                         number + " " + part.name().english(),
                         "engineering/part.jte",
                         new OfPart(
+                                workshop.names(),
                                 number,
                                 facts(part),
                                 WhereUsed.find(catalogue(), part.number()),
@@ -167,8 +170,7 @@ public final class EngineeringRoom implements Room {
         String order = typed.text("order", "Order", TextShape.ORDER_NAME);
         String number = typed.text("part", "Part", TextShape.PART_NUMBER);
         PartNumber part = new PartNumber(number);
-        Outcome<KitInWork> kit =
-                typed.sound().then(ok -> workshop.book().read(reading -> kits.of(reading, order, call.today())));
+        Outcome<KitInWork> kit = typed.sound().then(ok -> kit(order, call));
         if (!(kit instanceof Outcome.Sound<KitInWork> sound)) {
             return new Answer.Missing(Sentences.missing(kit.faults()));
         }
@@ -183,7 +185,16 @@ public final class EngineeringRoom implements Room {
         return Answer.page(
                 (in ? "Why " + number + " is in " : "What would bring " + number + " into ") + order,
                 "engineering/why.jte",
-                new Why(order, number, in, quantity == null ? "" : Digits.plain(quantity), flat));
+                new Why(workshop.names(), order, number, in, quantity == null ? "" : Digits.plain(quantity), flat));
+    }
+
+    /** As it is frozen, or as it would be made of what the order says now. */
+    private Outcome<KitInWork> kit(String order, Call call) {
+        return workshop.book()
+                .read(reading -> OrderDesk.standing(reading, order))
+                .then(standing -> standing.state().frozen()
+                        ? workshop.book().read(reading -> kits.of(reading, order, call.today()))
+                        : new Kits(workshop).of(standing, call.today()));
     }
 
     private static void flatten(Because reason, int depth, List<Reason> flat) {
@@ -192,13 +203,14 @@ public final class EngineeringRoom implements Room {
     }
 
     /** Parts that have all words. */
-    public record Search(String words, int count, List<Row> parts, List<Family> families) {}
+    public record Search(Names names, String words, int count, List<Row> parts) {}
 
     /** One part. */
     public record Row(String number, String revision, String name, String source, String supplier) {}
 
     /** All of a part. */
     public record OfPart(
+            Names names,
             String number,
             Map<String, String> facts,
             List<String> used,
@@ -207,7 +219,7 @@ public final class EngineeringRoom implements Room {
             List<RecallPages.Kit> kits) {}
 
     /** Reasons, each with how deep it lies below another. */
-    public record Why(String order, String part, boolean in, String quantity, List<Reason> reasons) {}
+    public record Why(Names names, String order, String part, boolean in, String quantity, List<Reason> reasons) {}
 
     /**
      * A reason in a sentence.

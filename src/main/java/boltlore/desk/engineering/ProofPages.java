@@ -10,6 +10,7 @@ import boltlore.choices.Choices;
 import boltlore.choosing.ConflictWords;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
+import boltlore.desk.frame.Names;
 import boltlore.desk.frame.Room.Doors;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
@@ -49,7 +50,7 @@ public final class ProofPages {
 
     void open(Doors doors) {
         doors.look("/engineering/proof/{family}", this::proof);
-        doors.look("/engineering/edit", call -> Answer.page("What an edit changes", EDIT, Edited.NONE));
+        doors.look("/engineering/edit", call -> page(call.said("folder"), List.of(), List.of()));
         doors.act("/engineering/edit", this::edit);
     }
 
@@ -84,6 +85,7 @@ public final class ProofPages {
         FamilyProof proof = Prover.prove(catalogue, family, Kinds.all(), deadline(), Prover.Progress.NONE);
         ConflictWords words = new ConflictWords(family);
         return new Proof(
+                workshop.names(),
                 number(proof.orders()),
                 proof.answers().size(),
                 proof.only(boltlore.proof.Answer.Proved.class).count(),
@@ -138,15 +140,29 @@ public final class ProofPages {
                 EditedFolder.of(workshop.bench().folder(), folder).then(path -> edited(path, call));
         return edited instanceof Outcome.Sound<Edited> sound
                 ? Answer.page("What an edit changes", EDIT, sound.value())
-                : Answer.page("What an edit changes", EDIT, new Edited(folder, List.of(), List.of()))
-                        .refused(edited.faults());
+                : page(folder, List.of(), List.of()).refused(edited.faults());
+    }
+
+    private Answer.Shown page(String folder, List<OfFamily> families, List<OrderTouched> orders) {
+        return Answer.page("What an edit changes", EDIT, edited(folder, families, orders));
+    }
+
+    private Edited edited(String folder, List<OfFamily> families, List<OrderTouched> orders) {
+        Path own = workshop.bench().folder();
+        return new Edited(
+                workshop.names(),
+                own.toAbsolutePath().normalize().getFileName().toString(),
+                EditedFolder.beside(own),
+                folder,
+                families,
+                orders);
     }
 
     private Outcome<Edited> edited(Path folder, Call call) {
         return EditedFolder.read(
                         () -> CatalogueReader.readTogether(workshop.bench().folder(), folder))
                 .then(both -> Touched.by(workshop.book(), Bench.of(both.after(), folder), call.today())
-                        .then(touched -> Outcome.sound(new Edited(
+                        .then(touched -> Outcome.sound(edited(
                                 folder.toString(),
                                 both.after().families().keySet().stream()
                                         .map(family -> family(both.before(), both.after(), family))
@@ -211,6 +227,7 @@ public final class ProofPages {
      * @param open what was not decided or not reached in time
      */
     public record Proof(
+            Names names,
             String orders,
             int statements,
             long proved,
@@ -229,10 +246,19 @@ public final class ProofPages {
     public record Defect(
             String severity, String title, String says, String orders, String mend, String example, String accepted) {}
 
-    /** What an edit changes, and which orders hold something that it touches. */
-    public record Edited(String folder, List<OfFamily> families, List<OrderTouched> orders) {
-        static final Edited NONE = new Edited("", List.of(), List.of());
-    }
+    /**
+     * What an edit changes, and which orders hold something that it touches.
+     *
+     * @param own name of the folder that the desk was opened with
+     * @param known folders beside it that hold a catalogue
+     */
+    public record Edited(
+            Names names,
+            String own,
+            List<String> known,
+            String folder,
+            List<OfFamily> families,
+            List<OrderTouched> orders) {}
 
     /** What it changes in one family. */
     public record OfFamily(String family, String says, List<String> changes) {}

@@ -5,6 +5,7 @@ import boltlore.book.db.AsBuilt;
 import boltlore.book.db.Reading;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
+import boltlore.desk.frame.Names;
 import boltlore.desk.frame.Room.Doors;
 import boltlore.desk.frame.Typed;
 import boltlore.desk.frame.Workshop;
@@ -44,7 +45,7 @@ public final class RecallPages {
             return Answer.page(
                             "Recall",
                             "engineering/recall.jte",
-                            new Recall(any, count(found), found, stores(reading, typed, any, asked)))
+                            new Recall(workshop.names(), any, count(found), found, stores(reading, typed, any, asked)))
                     .refused(typed.sound().faults());
         });
     }
@@ -115,7 +116,7 @@ public final class RecallPages {
      * @param asked whether anything was
      * @param stores what of it is in no kit
      */
-    public record Recall(boolean asked, String count, List<Kit> kits, List<String> stores) {}
+    public record Recall(Names names, boolean asked, String count, List<Kit> kits, List<String> stores) {}
 
     /** A kit that holds it. */
     public record Kit(String order, String state, String customer, String chassis, String part, String says) {}

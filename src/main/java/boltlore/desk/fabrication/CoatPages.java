@@ -1,5 +1,6 @@
 package boltlore.desk.fabrication;
 
+import boltlore.book.OrderState;
 import boltlore.book.ShopHappening.Coat;
 import boltlore.book.db.Reading;
 import boltlore.book.db.Shop.Piece;
@@ -13,6 +14,7 @@ import boltlore.desk.frame.Acting;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
 import boltlore.desk.frame.DrawnSheet;
+import boltlore.desk.frame.OrderRow;
 import boltlore.desk.frame.Room.Doors;
 import boltlore.desk.frame.Sentences;
 import boltlore.desk.frame.Told;
@@ -37,6 +39,9 @@ import java.util.stream.Stream;
 public final class CoatPages {
 
     /** What a hand on the shop floor says, and where the piece stands then. */
+    private static final List<OrderState> OWED =
+            OrderState.ALL.stream().filter(OrderState::owed).toList();
+
     private static final Map<Coat, String> STEPS = Map.of(
             Coat.MASKED, "masked",
             Coat.HUNG, "hang in a load",
@@ -76,7 +81,14 @@ public final class CoatPages {
         return Answer.page(
                 order.isEmpty() ? "Pieces in the coating shop" : "Pieces of " + order,
                 "fabrication/coat.jte",
-                new Pieces(Told.of(reading, call), KitStops.lines(reading, orders), order, all, finishes, steps()));
+                new Pieces(
+                        Told.of(reading, call),
+                        KitStops.lines(reading, orders),
+                        order,
+                        all,
+                        finishes,
+                        steps(),
+                        OrderRow.list(workshop, reading, OWED, call.today())));
     }
 
     /** Which powder it is, or who puts it on: what hangs together has one of them. */
@@ -86,11 +98,6 @@ public final class CoatPages {
             return "";
         }
         return by(finish);
-    }
-
-    private String says(String name) {
-        Finish finish = workshop.bench().catalogue().finishes().get(name);
-        return finish == null ? name : finish.says().english();
     }
 
     private static String by(Finish finish) {
@@ -106,13 +113,14 @@ public final class CoatPages {
         Map<String, List<Row>> byFinish = reading.shop().pieces(List.of(), order).stream()
                 .filter(piece -> all || !piece.state().done())
                 .collect(Collectors.groupingBy(
-                        Piece::finish, LinkedHashMap::new, Collectors.mapping(CoatPages::row, Collectors.toList())));
+                        Piece::finish, LinkedHashMap::new, Collectors.mapping(this::row, Collectors.toList())));
         return byFinish.entrySet().stream()
-                .map(each -> new OfFinish(each.getKey(), says(each.getKey()), putOn(each.getKey()), each.getValue()))
+                .map(each -> new OfFinish(
+                        each.getKey(), workshop.names().finish(each.getKey()), putOn(each.getKey()), each.getValue()))
                 .toList();
     }
 
-    private static Row row(Piece piece) {
+    private Row row(Piece piece) {
         String next = piece.state().next().stream()
                 .filter(STEPS::containsKey)
                 .map(STEPS::get)
@@ -120,7 +128,7 @@ public final class CoatPages {
         return new Row(
                 piece.piece(),
                 piece.order(),
-                piece.part(),
+                workshop.bench().named(piece.part()),
                 piece.state().written(),
                 piece.load(),
                 piece.again(),
@@ -231,7 +239,8 @@ public final class CoatPages {
             String order,
             boolean all,
             List<OfFinish> finishes,
-            List<Step> steps) {}
+            List<Step> steps,
+            List<OrderRow> owed) {}
 
     /**
      * All pieces of one finish.
@@ -243,9 +252,10 @@ public final class CoatPages {
     /**
      * One piece.
      *
+     * @param name of its part
      * @param next what may become of it, in words
      */
-    public record Row(String piece, String order, String part, String state, String load, int again, String next) {}
+    public record Row(String piece, String order, String name, String state, String load, int again, String next) {}
 
     /** What may become of pieces. */
     public record Step(String to, String says) {}

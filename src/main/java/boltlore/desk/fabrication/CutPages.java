@@ -81,7 +81,9 @@ public final class CutPages {
                                     orders,
                                     DrawnSheet.of(report, call, path(orders), "Saw"),
                                     sound.value().cut().plan().materials().stream()
-                                            .map(material -> material.material().name())
+                                            .map(material -> new Choice(
+                                                    material.material().name(),
+                                                    material.material().says()))
                                             .toList()));
         });
     }
@@ -187,7 +189,7 @@ public final class CutPages {
      *
      * @param materials of which bars are cut, for their heats
      */
-    public record Cut(List<String> told, List<String> orders, DrawnSheet sheet, List<String> materials) {}
+    public record Cut(List<String> told, List<String> orders, DrawnSheet sheet, List<Choice> materials) {}
 
     /** What lies on the rack. */
     public record Rack(List<String> told, List<Rest> rests, List<Choice> materials) {}

@@ -76,15 +76,9 @@ public final class FabricationRoom implements Room {
                                                         .records(order.number())
                                                         .isEmpty())),
                                 reading.shop().counts().entrySet().stream()
-                                        .map(finish -> new Finish(named(finish.getKey()), counted(finish.getValue())))
+                                        .map(finish -> new Finish(
+                                                workshop.names().finish(finish.getKey()), counted(finish.getValue())))
                                         .toList())));
-    }
-
-    /** As people call it; the word of an earlier catalogue where there is no such finish any more. */
-    private String named(String finish) {
-        boltlore.catalogue.Finish known =
-                workshop.bench().catalogue().finishes().get(finish);
-        return known == null ? finish : known.says().english();
     }
 
     /** '3 waiting, 2 hung'; says so where nothing is queued. */

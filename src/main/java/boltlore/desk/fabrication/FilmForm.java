@@ -71,10 +71,11 @@ public record FilmForm(List<String> told, List<String> orders, String query, Str
     /**
      * A piece to be read.
      *
+     * @param name its part, with its name
      * @param typed five readings and what is wrong to the eye
      * @param judged what they come to
      */
-    public record Row(FilmToRead piece, List<String> typed, String judged) {
+    public record Row(FilmToRead piece, String name, List<String> typed, String judged) {
 
         boolean filled() {
             return !typed.stream().allMatch(String::isEmpty);

@@ -94,11 +94,12 @@ public final class FilmPages {
     }
 
     /** With what was typed where the form comes back. */
-    private static List<FilmForm.Batch> batches(CoatJob job, Call call) {
+    private List<FilmForm.Batch> batches(CoatJob job, Call call) {
         return FilmToRead.of(job.plan()).stream()
                 .map(piece -> {
                     List<String> typed = FilmForm.typed(call, piece);
-                    return new FilmForm.Row(piece, typed, said(judged(job, piece, typed, call)));
+                    return new FilmForm.Row(
+                            piece, workshop.names().part(piece.part()), typed, said(judged(job, piece, typed, call)));
                 })
                 .collect(Collectors.groupingBy(row -> row.piece().batch(), TreeMap::new, Collectors.toList()))
                 .values()

@@ -30,6 +30,17 @@ public record Head(
         }
     }
 
+    /** Whether a box was ticked in a form that was refused, or else as it usually is. */
+    public boolean ticked(String field, String value, boolean usual) {
+        return refused.isEmpty() ? usual : call.all(field).contains(value);
+    }
+
+    /** What was typed into one of several fields of a name, by its place on the page; empty where nothing was. */
+    public String typed(String field, int at) {
+        List<String> all = refused.isEmpty() ? List.of() : call.all(field);
+        return at < all.size() ? all.get(at) : "";
+    }
+
     /** What was typed into a field that was refused, or else what is usual. */
     public String typed(String field, String usual) {
         return refused.isEmpty() ? usual : call.said(field);

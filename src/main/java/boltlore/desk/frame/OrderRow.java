@@ -6,6 +6,7 @@ import boltlore.book.db.Reading;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * An order of the book in a list of them.
@@ -38,11 +39,29 @@ public record OrderRow(String number, String kit, String state, String due, bool
                 .map(order -> of(workshop, order, reading.persons().shown(order.customer()), call.today()));
     }
 
+    /** Those of a vehicle's chassis number, or of customers whose names hold the words, at most 200, in whatever state. */
+    public static List<OrderRow> found(Workshop workshop, Reading reading, String words, LocalDate today) {
+        Stream<OrderStanding> ofVehicle =
+                reading.asBuilt().ofChassis(words).stream().flatMap(order -> reading.orders().find(order).stream());
+        Stream<OrderStanding> ofCustomers = reading.persons().with(words, 0, MOST).stream()
+                .flatMap(person -> reading.orders().ofCustomer(person.key()).stream());
+        return Stream.concat(ofVehicle, ofCustomers)
+                .distinct()
+                .limit(MOST)
+                .map(order -> of(workshop, order, reading.persons().shown(order.customer()), today))
+                .toList();
+    }
+
     /** Days as they are written (ISO 8601) sort as the days do. */
     private static OrderRow of(Workshop workshop, OrderStanding order, String customer, LocalDate today) {
         boolean late =
                 order.state().owed() && !order.due().isEmpty() && order.due().compareTo(today.toString()) < 0;
         return new OrderRow(
-                order.name(), workshop.kit(order.family()), order.state().written(), order.due(), late, customer);
+                order.name(),
+                workshop.names().kit(order.family()),
+                order.state().written(),
+                order.due(),
+                late,
+                customer);
     }
 }

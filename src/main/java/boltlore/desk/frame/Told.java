@@ -7,6 +7,7 @@ import boltlore.json.Json;
 import boltlore.json.JsonFile;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.function.BinaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -42,29 +43,33 @@ public final class Told {
         String about = entry.subject().what().isEmpty()
                 ? ""
                 : ", " + entry.subject().what() + " " + entry.subject().name();
-        String data = facts(entry.data());
+        String data = facts(entry.data(), (name, value) -> value);
         return "Entry " + entry.number() + ", " + entry.kind() + about + (data.isEmpty() ? "." : ": " + data + ".");
     }
 
-    /** What an entry says beside its kind, 'part PX-12, quantity 4': texts and numbers, no hashes. */
-    public static String facts(Entry entry) {
-        return facts(entry.data());
+    /**
+     * What an entry says beside its kind, 'part PX-12, quantity 4': texts and numbers, no hashes.
+     *
+     * @param named what people call a value of that name
+     */
+    public static String facts(Entry entry, BinaryOperator<String> named) {
+        return facts(entry.data(), named);
     }
 
-    private static String facts(String data) {
+    private static String facts(String data, BinaryOperator<String> named) {
         if (JsonFile.parse("", data.getBytes(StandardCharsets.UTF_8)) instanceof Outcome.Sound<Json> sound
                 && sound.value() instanceof Json.Obj object) {
             return object.members().entrySet().stream()
-                    .map(member -> fact(member.getKey(), member.getValue()))
+                    .map(member -> fact(member.getKey(), member.getValue(), named))
                     .filter(fact -> !fact.isEmpty())
                     .collect(Collectors.joining(", "));
         }
         return "";
     }
 
-    private static String fact(String name, Json value) {
+    private static String fact(String name, Json value, BinaryOperator<String> named) {
         if (value instanceof Json.Text text) {
-            return isHash(text.text()) ? "" : name + " " + text.text();
+            return isHash(text.text()) ? "" : name + " " + named.apply(name, text.text());
         }
         return value instanceof Json.Num number
                 ? name + " " + number.number().stripTrailingZeros().toPlainString()

@@ -2,7 +2,6 @@ package boltlore.desk.frame;
 
 import boltlore.book.db.Book;
 import boltlore.book.orders.Bench;
-import boltlore.catalogue.Family;
 
 /**
  * What all rooms work with.
@@ -12,9 +11,8 @@ import boltlore.catalogue.Family;
  */
 public record Workshop(Bench bench, Book book) {
 
-    /** What the kits of a family are called; its code where the catalogue has the family no longer. */
-    public String kit(String family) {
-        Family known = bench.catalogue().families().get(family);
-        return known == null ? family : known.says().english();
+    /** What people call what the book keeps under codes. */
+    public Names names() {
+        return new Names(bench.catalogue());
     }
 }

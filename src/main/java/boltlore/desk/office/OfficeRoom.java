@@ -1,9 +1,7 @@
 package boltlore.desk.office;
 
-import boltlore.book.ChangeState;
 import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
-import boltlore.book.QuotedVersion;
 import boltlore.book.db.Needs;
 import boltlore.book.db.Reading;
 import boltlore.book.orders.KitsAtHand;
@@ -36,7 +34,6 @@ import java.util.Optional;
 public final class OfficeRoom implements Room {
 
     private static final int SOON_DAYS = 14;
-    private static final int MOST = 200;
     private static final int MOST_SHORT = 12;
     private static final int MOST_LATE = 40;
     private static final int MOST_NAMED = 4;
@@ -104,7 +101,7 @@ public final class OfficeRoom implements Room {
                                     .filter(DueIn::late)
                                     .limit(MOST_LATE)
                                     .toList(),
-                            waiting(reading, call.today()),
+                            Waits.all(reading, call.today(), SOON_DAYS),
                             margins(reading, call.today())));
         });
     }
@@ -116,44 +113,11 @@ public final class OfficeRoom implements Room {
         return new Lacks(
                 item.first().toString(),
                 item.part(),
-                item.finish(),
+                workshop.names().finish(item.finish()),
                 part == null ? "" : part.name().english(),
                 Digits.plain(item.lacks()) + (part == null ? "" : " " + part.unit()),
-                String.join(", ", orders.first())
-                        + (orders.all() > MOST_NAMED ? " and " + (orders.all() - MOST_NAMED) + " more" : ""));
-    }
-
-    /** What waits for somebody, in sentences. */
-    private static List<String> waiting(Reading reading, LocalDate today) {
-        List<String> waiting = new ArrayList<>();
-        for (OrderStanding order : reading.orders().in(List.of(OrderState.QUOTED), MOST)) {
-            List<QuotedVersion> versions = reading.orders().quotations(order.name());
-            LocalDate until = versions.get(versions.size() - 1).offer().validUntil();
-            if (!until.isAfter(today.plusDays(SOON_DAYS))) {
-                waiting.add("The quotation of " + order.name() + (until.isBefore(today) ? " ran" : " runs") + " out on "
-                        + until + ".");
-            }
-        }
-        reading.changes()
-                .in(ChangeState.PROPOSED)
-                .forEach(change ->
-                        waiting.add("Change " + change.number() + " of " + change.order() + " waits for a decision."));
-        reading.changes()
-                .in(ChangeState.ACCEPTED)
-                .forEach(change -> waiting.add(
-                        "Change " + change.number() + " of " + change.order() + " is accepted and not carried out."));
-        for (OrderStanding order : reading.orders().in(OWED, MOST)) {
-            if (order.state() == OrderState.ORDERED) {
-                waiting.add("Work on " + order.name() + " has not begun.");
-            } else if (order.state() == OrderState.TESTED) {
-                waiting.add(order.name() + " is tested and has not left.");
-            }
-        }
-        reading.shop()
-                .lastNotPassed(OWED)
-                .forEach(record ->
-                        waiting.add("The last " + record.of() + " record of " + record.order() + " is not passed."));
-        return waiting;
+                orders.first(),
+                Math.max(0, orders.all() - orders.first().size()));
     }
 
     private List<MarginRow> margins(Reading reading, LocalDate today) {
@@ -163,7 +127,7 @@ public final class OfficeRoom implements Room {
                         today.withDayOfMonth(1).atStartOfDay(ZoneOffset.UTC).toInstant())
                 .stream()
                 .map(margin -> new MarginRow(
-                        workshop.kit(margin.family()),
+                        workshop.names().kit(margin.family()),
                         margin.orders(),
                         margin.net().toPlainString() + " " + margin.currency(),
                         margin.full().toPlainString() + " " + margin.currency(),
@@ -233,11 +197,12 @@ public final class OfficeRoom implements Room {
             List<Lacks> lacking,
             int lackingAll,
             List<DueIn> overdue,
-            List<String> waiting,
+            List<Waits> waiting,
             List<MarginRow> margins) {}
 
     /** A part that is short, and for which orders. */
-    public record Lacks(String needed, String part, String finish, String name, String quantity, String forWhom) {}
+    public record Lacks(
+            String needed, String part, String finish, String name, String quantity, List<String> orders, int more) {}
 
     /** What the month's orders of one kit leave above their full cost. */
     public record MarginRow(String kit, int orders, String net, String full, String margin, String percent) {}

@@ -11,6 +11,7 @@ import boltlore.book.orders.PersonDesk;
 import boltlore.desk.frame.Acting;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
+import boltlore.desk.frame.Names;
 import boltlore.desk.frame.Room.Doors;
 import boltlore.desk.frame.Sentences;
 import boltlore.desk.frame.Stretch;
@@ -81,16 +82,34 @@ public final class RecordPages {
         return new Stretch<>(entries, first, all, MOST, path);
     }
 
-    private static Line line(Reading reading, Entry entry) {
+    private Line line(Reading reading, Entry entry) {
         return new Line(
                 entry.number(),
                 MINUTE.format(entry.stamp().at().atZone(ZoneId.systemDefault())),
                 reading.persons().shown(entry.stamp().person()),
                 entry.stamp().desk(),
                 entry.kind(),
-                (entry.subject().what() + " " + entry.subject().name()).strip(),
-                Told.facts(entry),
+                about(reading, entry.subject()),
+                entry.subject().what().equals(OrderHappening.WHAT)
+                        ? "/sales/order/" + entry.subject().name()
+                        : "",
+                Told.facts(entry, (name, value) -> named(reading, name, value)),
                 entry.reason());
+    }
+
+    private static String about(Reading reading, Subject subject) {
+        boolean person = subject.what().equals("person");
+        return (subject.what() + " " + (person ? reading.persons().shown(subject.name()) : subject.name())).strip();
+    }
+
+    private String named(Reading reading, String name, String value) {
+        return switch (name) {
+            case "family" -> workshop.names().kit(value);
+            case "customer" -> reading.persons().shown(value);
+            case "finish" -> workshop.names().finish(value);
+            case "part" -> workshop.names().part(value);
+            default -> value;
+        };
     }
 
     private Answer persons(Call call) {
@@ -136,6 +155,7 @@ public final class RecordPages {
                     template,
                     new HeldPage(
                             Told.of(reading, call),
+                            workshop.names(),
                             person,
                             reading.orders().ofCustomer(person.key()),
                             reading.journal().countBy(person.key()),
@@ -171,7 +191,15 @@ public final class RecordPages {
 
     /** An entry. */
     public record Line(
-            long number, String at, String who, String desk, String kind, String about, String says, String reason) {}
+            long number,
+            String at,
+            String who,
+            String desk,
+            String kind,
+            String about,
+            String path,
+            String says,
+            String reason) {}
 
     /** Those of whom the book holds something. */
     public record PersonsPage(List<String> told, String words, Stretch<Person> persons) {}
@@ -184,7 +212,12 @@ public final class RecordPages {
      * @param naming entries in whose words the name stands, where that is asked for
      */
     public record HeldPage(
-            List<String> told, Person person, List<OrderStanding> orders, long entries, List<Line> naming) {
+            List<String> told,
+            Names names,
+            Person person,
+            List<OrderStanding> orders,
+            long entries,
+            List<Line> naming) {
 
         /** 'Place 1 tax number' of the key place-1-tax-number. */
         public String label(String key) {

@@ -15,11 +15,13 @@ import boltlore.choices.Choices;
 import boltlore.desk.frame.Acting;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
+import boltlore.desk.frame.Names;
 import boltlore.desk.frame.Room.Doors;
 import boltlore.desk.frame.Told;
 import boltlore.desk.frame.Typed;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
+import boltlore.measure.Digits;
 import boltlore.measure.Money;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
@@ -63,7 +65,7 @@ public final class ChangePages {
                 return OrderPages.missing(found);
             }
             List<Row> rows = reading.changes().of(sound.value().name()).stream()
-                    .map(change -> row(change, ChangeEffect.of(reading, sound.value(), change)))
+                    .map(change -> row(sound.value(), change, ChangeEffect.of(reading, sound.value(), change)))
                     .toList();
             return Answer.page(
                     sound.value().name() + ": changes",
@@ -77,21 +79,29 @@ public final class ChangePages {
         });
     }
 
-    private static Row row(OrderChange change, ChangeEffect effect) {
+    private Row row(OrderStanding order, OrderChange change, ChangeEffect effect) {
+        Names names = workshop.names();
         Currency currency = Currency.getInstance(change.currency());
         BigDecimal net = effect.netDifference();
-        List<String> pieces =
-                effect.kit().changes().stream().map(Object::toString).toList();
+        List<String> pieces = effect.kit().changes().stream()
+                .map(each -> (each.comesIn() ? "comes in: " : "goes out: ") + Digits.plain(each.amount()) + " "
+                        + each.unit() + " " + names.piece(each.piece()))
+                .toList();
         int more = pieces.size() - MOST_PIECES;
         return new Row(
                 change.number(),
                 change.asker(),
                 change.state().written(),
                 change.reason(),
-                effect.said(),
+                effect.said().stream()
+                        .map(said -> names.said(order.family(), said))
+                        .toList(),
                 more > 0 ? pieces.subList(0, MOST_PIECES) : pieces,
                 Math.max(0, more),
-                effect.done().stream().map(Object::toString).toList(),
+                effect.done().stream()
+                        .map(each -> Digits.plain(each.quantity()) + " " + names.piece(each.piece()) + ": "
+                                + each.stage() + " already")
+                        .toList(),
                 net == null
                         ? "the price before was in another currency"
                         : (net.signum() < 0 ? "" : "+") + Money.says(net, currency) + " before tax",

@@ -31,6 +31,8 @@ import java.util.Currency;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** What differs: between two versions of a quotation, and between two orders side by side. */
 public final class ComparePages {
@@ -78,8 +80,7 @@ public final class ComparePages {
             return new Answer.Missing(Sentences.of(differ.faults()).get(0));
         }
         VersionsDiffer between = sound.value();
-        List<Part> parts =
-                between.kit().changes().stream().map(ComparePages::part).toList();
+        List<Part> parts = between.kit().changes().stream().map(this::part).toList();
         return Answer.page(
                 order + ": what changed from version " + (after - 1) + " to " + after,
                 "sales/versions-differ.jte",
@@ -91,14 +92,25 @@ public final class ComparePages {
                         net(between.after().offer()),
                         between.before().offer().leadDays(),
                         between.after().offer().leadDays(),
-                        between.said(),
+                        said(order, between),
                         parts,
                         between.sameCatalogue()));
     }
 
-    private static Part part(KitDifference.Change change) {
+    private List<String> said(String order, VersionsDiffer between) {
+        String family = workshop.book()
+                .read(reading -> reading.orders().find(order).orElseThrow().family());
+        return between.said().stream()
+                .map(said -> workshop.names().said(family, said))
+                .toList();
+    }
+
+    private Part part(KitDifference.Change change) {
         return new Part(
-                change.piece().toString(), change.unit(), Digits.plain(change.before()), Digits.plain(change.after()));
+                workshop.names().piece(change.piece()),
+                change.unit(),
+                Digits.plain(change.before()),
+                Digits.plain(change.after()));
     }
 
     private static String net(Offer offer) {
@@ -108,7 +120,7 @@ public final class ComparePages {
     /**
      * Two orders side by side.
      *
-     * @param orders to choose from; others may be typed
+     * @param orders to choose from, open ones first; others may be typed
      * @param why something cannot be compared, in sentences
      */
     public record SideBySide(
@@ -122,8 +134,7 @@ public final class ComparePages {
     }
 
     private Answer compare(Call call) {
-        List<OrderRow> orders =
-                workshop.book().read(reading -> OrderRow.list(workshop, reading, OrderState.ALL, call.today()));
+        List<OrderRow> orders = workshop.book().read(reading -> offered(reading, call));
         String one = call.said("one");
         String other = call.said("other");
         if (one.isEmpty() || other.isEmpty()) {
@@ -137,6 +148,15 @@ public final class ComparePages {
                         : new SideBySide(orders, one, other, List.of(), List.of(), Sentences.of(both.faults())));
     }
 
+    /** What somebody has in hand: open orders first, then those that are owed. */
+    private List<OrderRow> offered(Reading reading, Call call) {
+        return Stream.<Predicate<OrderState>>of(OrderState::open, OrderState::owed)
+                .map(which -> OrderState.ALL.stream().filter(which).toList())
+                .flatMap(states -> OrderRow.list(workshop, reading, states, call.today()).stream())
+                .distinct()
+                .toList();
+    }
+
     private static Answer page(SideBySide page) {
         return Answer.page("Two orders side by side", "sales/compare.jte", page);
     }
@@ -146,7 +166,7 @@ public final class ComparePages {
         return standing.then(found -> kits.of(found, call.today()));
     }
 
-    private static SideBySide sideBySide(List<OrderRow> orders, KitInWork first, KitInWork second) {
+    private SideBySide sideBySide(List<OrderRow> orders, KitInWork first, KitInWork second) {
         List<Line> lines = new ArrayList<>(figures(first, second));
         Set<String> asked = new LinkedHashSet<>();
         first.order().choices().family().options().forEach(option -> asked.add(option.asks()));
@@ -154,10 +174,11 @@ public final class ComparePages {
         asked.forEach(asks -> lines.add(new Line(asks, says(first, asks), says(second, asks))));
         List<Part> parts = Comparison.of(first.bill(), second.bill()).changes().entrySet().stream()
                 .map(change -> new Part(
-                        change.getKey().part() + " rev. " + change.getKey().revision()
-                                + (change.getKey().finish().isEmpty()
-                                        ? ""
-                                        : ", " + change.getKey().finish()),
+                        workshop.names()
+                                .piece(new KitDifference.Piece(
+                                        change.getKey().part().text(),
+                                        change.getKey().revision(),
+                                        change.getKey().finish())),
                         first.catalogue().part(change.getKey().part()).unit(),
                         Digits.plain(change.getValue().before()),
                         Digits.plain(change.getValue().after())))

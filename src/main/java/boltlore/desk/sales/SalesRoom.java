@@ -5,6 +5,7 @@ import boltlore.book.OrderHappening;
 import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
 import boltlore.book.db.DoneBefore;
+import boltlore.book.db.Reading;
 import boltlore.book.db.Written;
 import boltlore.book.orders.DraftDesk;
 import boltlore.book.orders.KitsAtHand;
@@ -23,8 +24,11 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;
 import boltlore.order.OrderBuilder;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** The room that talks with customers: orders from the first question to the confirmed quotation. */
@@ -32,7 +36,13 @@ public final class SalesRoom implements Room {
 
     static final String ORDER = "/sales/order/";
 
+    private static final String FOUND = "/sales?order=";
+
+    private static final List<String> STATES =
+            OrderState.ALL.stream().map(OrderState::written).toList();
+
     private static final int MOST_TOGETHER = 20;
+    private static final int MOST_FOUND = 40;
 
     private final Workshop workshop;
     private final OrderPages orders;
@@ -110,28 +120,45 @@ public final class SalesRoom implements Room {
 
     private Answer today(Call call) {
         String wanted = call.said("order");
-        boolean found = !wanted.isEmpty()
-                && workshop.book()
-                        .read(reading -> reading.orders().find(wanted))
-                        .isPresent();
-        if (found) {
-            return new Answer.Done(ORDER + wanted);
-        }
-        List<OrderState> open = OrderState.ALL.stream()
-                .filter(state -> state.open() || state.owed())
-                .toList();
-        Answer.Shown page = Answer.page(
-                "Orders",
-                "sales/today.jte",
-                new Today(workshop.book().read(reading -> OrderRow.stretch(workshop, reading, open, call, "/sales?"))));
-        return wanted.isEmpty()
-                ? page
-                : page.refused(
-                        List.of(Typed.at("order", Fault.of("", "no order '" + wanted + "'", "the number of one", ""))));
+        return workshop.book().read(reading -> {
+            Optional<String> numbered = reading.orders()
+                    .find(wanted)
+                    .map(OrderStanding::name)
+                    .or(() -> reading.orders().alike(wanted));
+            if (numbered.isPresent()) {
+                return new Answer.Done(ORDER + numbered.get());
+            }
+            List<OrderRow> found =
+                    wanted.isEmpty() ? List.of() : OrderRow.found(workshop, reading, wanted, call.today());
+            Stretch<OrderRow> orders = wanted.isEmpty()
+                    ? inState(reading, call)
+                    : Stretch.of(found, call, MOST_FOUND, FOUND + coded(wanted));
+            return Answer.page("Orders", "sales/today.jte", new Today(orders, wanted, call.said("state"), STATES));
+        });
     }
 
-    /** All orders that are not shipped, lost or cancelled. */
-    public record Today(Stretch<OrderRow> orders) {}
+    private static String coded(String words) {
+        return URLEncoder.encode(words, StandardCharsets.UTF_8);
+    }
+
+    /** What is in hand, or all in one state. */
+    private Stretch<OrderRow> inState(Reading reading, Call call) {
+        String said = call.said("state");
+        List<OrderState> states = OrderState.ALL.stream()
+                .filter(state -> said.isEmpty()
+                        ? state.open() || state.owed()
+                        : state.written().equals(said))
+                .toList();
+        return OrderRow.stretch(workshop, reading, states, call, "/sales?state=" + coded(said));
+    }
+
+    /**
+     * Orders to go on with: those that are not shipped, lost or cancelled, those in one state, or those that words name.
+     *
+     * @param found the words that name them, or empty
+     * @param state that was asked for, or empty
+     */
+    public record Today(Stretch<OrderRow> orders, String found, String state, List<String> states) {}
 
     private Answer.Shown blank(Call call) {
         Catalogue catalogue = workshop.bench().catalogue();

@@ -10,6 +10,7 @@ import boltlore.catalogue.Part;
 import boltlore.desk.frame.Acting;
 import boltlore.desk.frame.Answer;
 import boltlore.desk.frame.Call;
+import boltlore.desk.frame.Names;
 import boltlore.desk.frame.Room.Doors;
 import boltlore.desk.frame.Stretch;
 import boltlore.desk.frame.Told;
@@ -103,6 +104,7 @@ public final class GoodsPages {
                 row.held().part(),
                 part == null ? "" : part.name().english(),
                 row.held().finish(),
+                workshop.names().finish(row.held().finish()),
                 row.held().lot(),
                 row.held().serial(),
                 Digits.plain(row.quantity()),
@@ -124,6 +126,7 @@ public final class GoodsPages {
                                 number,
                                 part.bin(),
                                 part.unit(),
+                                workshop.names(),
                                 Stretch.of(
                                                 reading.stock().of(number),
                                                 call,
@@ -137,24 +140,29 @@ public final class GoodsPages {
                                 asked(reading, number))));
     }
 
-    private static String kept(Reading reading, String part) {
+    private String kept(Reading reading, String part) {
         return reading.stock().reservations().stream()
                 .filter(each -> each.part().equals(part))
-                .map(each -> Digits.plain(each.quantity()) + (each.finish().isEmpty() ? "" : " in " + each.finish())
-                        + " for " + each.order())
+                .map(each -> Digits.plain(each.quantity())
+                        + (each.finish().isEmpty()
+                                ? ""
+                                : " in " + workshop.names().finish(each.finish())) + " for " + each.order())
                 .collect(Collectors.joining(", "));
     }
 
     /** Who has still to get it, in any finish, the earliest day first. */
-    private static List<Asked> asked(Reading reading, String part) {
+    private List<Asked> asked(Reading reading, String part) {
         Map<String, List<Needs.Open>> byFinish = reading.needs().lacking(Integer.MAX_VALUE).stream()
                 .filter(each -> each.part().equals(part))
                 .collect(Collectors.toMap(
                         each -> each.finish(), each -> reading.needs().forWhom(part, each.finish())));
         return byFinish.values().stream()
                 .flatMap(List::stream)
-                .map(need ->
-                        new Asked(need.day().toString(), need.order(), need.finish(), Digits.plain(need.quantity())))
+                .map(need -> new Asked(
+                        need.day().toString(),
+                        need.order(),
+                        workshop.names().finish(need.finish()),
+                        Digits.plain(need.quantity())))
                 .sorted((one, other) -> one.day().compareTo(other.day()))
                 .toList();
     }
@@ -215,6 +223,7 @@ public final class GoodsPages {
             String part,
             String name,
             String finish,
+            String finishSays,
             String lot,
             String serial,
             String quantity,
@@ -229,6 +238,7 @@ public final class GoodsPages {
             String part,
             String bin,
             String unit,
+            Names names,
             Stretch<Lies> rows,
             String kept,
             List<DueIn> due,

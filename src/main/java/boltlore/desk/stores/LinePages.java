@@ -52,11 +52,11 @@ public final class LinePages {
                             .orElseGet(() -> Outcome.faulty(
                                     Fault.of("order " + order, Stock.key(part, finish), "a part of its kit", ""))))
                     .then(line -> Outcome.sound(Answer.page(
-                            Stock.key(part, finish) + " for " + order,
+                            workshop.names().part(part, finish) + " for " + order,
                             "stores/line.jte",
                             new Line(
                                     Told.of(reading, call),
-                                    PickPages.row(reading, line),
+                                    PickPages.row(workshop, reading, line),
                                     Digits.plain(line.wanted()),
                                     got(reading, order, line),
                                     line.part().upkeep().alternates().stream()

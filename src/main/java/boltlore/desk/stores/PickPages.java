@@ -103,7 +103,7 @@ public final class PickPages {
                 now.size(),
                 lines.size(),
                 Stretch.of(asked, call, MOST, pickPath(orders) + (all ? "&all=yes" : ""))
-                        .map(line -> row(reading, line)),
+                        .map(line -> row(workshop, reading, line)),
                 walked(asked));
     }
 
@@ -121,7 +121,7 @@ public final class PickPages {
                 .orElse("");
     }
 
-    static Row row(Reading reading, PickLine line) {
+    static Row row(Workshop workshop, Reading reading, PickLine line) {
         List<Stock.Row> lying = reading.stock().of(line.part().number().text()).stream()
                 .filter(row -> row.held().finish().equals(line.finish()))
                 .toList();
@@ -131,6 +131,7 @@ public final class PickPages {
                 line.part().bin().isEmpty() ? "no bin" : line.part().bin(),
                 line.part().number().text(),
                 line.finish(),
+                workshop.names().finish(line.finish()),
                 line.part().name().english(),
                 line.part().unit(),
                 Digits.plain(line.left()),
@@ -276,6 +277,7 @@ public final class PickPages {
             String bin,
             String part,
             String finish,
+            String finishSays,
             String name,
             String unit,
             String left,

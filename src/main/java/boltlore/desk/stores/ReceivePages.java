@@ -64,6 +64,7 @@ public final class ReceivePages {
                                 part,
                                 known == null ? "" : known.name().english(),
                                 known == null ? "" : known.unit(),
+                                workshop.names(),
                                 call.said("purchase"),
                                 known == null ? "" : known.bin(),
                                 known == null || known.tracked() == Tracked.LOT,

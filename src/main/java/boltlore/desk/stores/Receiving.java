@@ -1,5 +1,6 @@
 package boltlore.desk.stores;
 
+import boltlore.desk.frame.Names;
 import boltlore.desk.frame.Stretch;
 import java.util.List;
 
@@ -9,6 +10,7 @@ public record Receiving(
         String part,
         String name,
         String unit,
+        Names names,
         String purchase,
         String bin,
         boolean byLot,

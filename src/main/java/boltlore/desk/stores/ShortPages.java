@@ -13,10 +13,12 @@ import boltlore.desk.frame.WorkedOut;
 import boltlore.desk.frame.Workshop;
 import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
+import boltlore.netting.Netting;
 import boltlore.netting.PlannedReceipt;
 import boltlore.trades.buying.ShopPlan;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -129,18 +131,41 @@ public final class ShortPages {
                 .toList();
     }
 
-    private static Lacking row(ShopPlan plan, PlannedReceipt receipt) {
+    private Lacking row(ShopPlan plan, PlannedReceipt receipt) {
         return new Lacking(
                 LocalDate.ofEpochDay(receipt.due()).toString(),
                 receipt.item().part().text(),
-                receipt.item().finish(),
+                workshop.names().finish(receipt.item().finish()),
                 plan.catalogue().part(receipt.item().part()).name().english(),
                 Digits.plain(receipt.quantity()) + " "
                         + plan.catalogue().part(receipt.item().part()).unit(),
-                plan.forWhom(receipt),
+                askers(plan.askedBy(receipt)),
+                way(plan.verb(receipt), receipt.item().part().text()),
                 plan.verb(receipt) + " by " + LocalDate.ofEpochDay(receipt.release()),
                 receipt.lateBy(plan.netting().now()));
     }
+
+    private static String way(String verb, String part) {
+        return switch (verb) {
+            case "order" -> "/stores/purchases";
+            case "coat" -> "/fabrication/coat";
+            default -> "/stores/made?word=" + PickPages.coded(part);
+        };
+    }
+
+    private static List<Asker> askers(Netting.Asked asked) {
+        List<Asker> askers = new ArrayList<>();
+        asked.outside()
+                .forEach((order, quantity) ->
+                        askers.add(new Asker(order, !order.contains(" "), Digits.plain(quantity))));
+        if (asked.stays().signum() > 0) {
+            askers.add(new Asker("stock", false, Digits.plain(asked.stays())));
+        }
+        return askers;
+    }
+
+    /** Who asks for how much: an order, or the stores themselves. */
+    public record Asker(String of, boolean order, String quantity) {}
 
     /** What is short, or only what of it should have been begun. */
     public record AllShort(List<String> note, String of, boolean late, Stretch<Lacking> rows) {}
@@ -149,7 +174,8 @@ public final class ShortPages {
      * A part that is short.
      *
      * @param needed day as 2026-06-19
-     * @param forWhom 'BL-1001 4, stock 2'
+     * @param forWhom who asks for it
+     * @param way the page on which that is done
      * @param act what is to be done by when
      * @param lateDays days by which that is past due
      */
@@ -159,7 +185,8 @@ public final class ShortPages {
             String finish,
             String name,
             String quantity,
-            String forWhom,
+            List<Asker> forWhom,
+            String way,
             String act,
             int lateDays) {}
 }

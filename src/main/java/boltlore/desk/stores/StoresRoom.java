@@ -1,6 +1,7 @@
 package boltlore.desk.stores;
 
 import boltlore.book.ChangeState;
+import boltlore.book.OrderChange;
 import boltlore.book.OrderState;
 import boltlore.book.db.Needs;
 import boltlore.book.db.Reading;
@@ -99,9 +100,10 @@ public final class StoresRoom implements Room {
                 .toList();
     }
 
-    /** Accepted changes of which something may have to be undone. */
+    /** Accepted changes of which something may have to be undone: parts that are sent after a kit undo nothing. */
     private static List<After> changes(Reading reading) {
         return reading.changes().in(ChangeState.ACCEPTED).stream()
+                .filter(change -> !change.asker().equals(OrderChange.SERVICE))
                 .map(change -> new After(change.order(), String.valueOf(change.number())))
                 .toList();
     }

@@ -2,7 +2,6 @@ package boltlore.desk.stores;
 
 import boltlore.book.db.Reading;
 import boltlore.book.db.Shop;
-import boltlore.book.db.Stock;
 import boltlore.book.orders.KitsAtHand;
 import boltlore.book.stores.ChangeWork;
 import boltlore.book.stores.ChangeWork.CutPieces;
@@ -48,14 +47,15 @@ public final class UndoPages {
                                 undo(reading, call, ChangeWork.of(reading, kit)))))));
     }
 
-    private static Undo undo(Reading reading, Call call, Undone undone) {
+    private Undo undo(Reading reading, Call call, Undone undone) {
         return new Undo(
                 Told.of(reading, call),
                 call.path("order"),
                 call.path("number"),
                 undone.back().stream()
                         .map(row -> Digits.plain(row.quantity()) + " "
-                                + Stock.key(row.held().part(), row.held().finish())
+                                + workshop.names()
+                                        .part(row.held().part(), row.held().finish())
                                 + (row.held().serial().isEmpty()
                                         ? ""
                                         : ", serial number " + row.held().serial())
@@ -68,7 +68,8 @@ public final class UndoPages {
                         .toList(),
                 undone.queued().stream().map(Shop.Piece::piece).toList(),
                 undone.cut().entrySet().stream()
-                        .map(each -> new CutInVain(each.getKey(), Digits.plain(each.getValue())))
+                        .map(each -> new CutInVain(
+                                each.getKey(), workshop.bench().named(each.getKey()), Digits.plain(each.getValue())))
                         .toList());
     }
 
@@ -119,5 +120,5 @@ public final class UndoPages {
     }
 
     /** Pieces that were cut and go out. */
-    public record CutInVain(String part, String quantity) {}
+    public record CutInVain(String part, String name, String quantity) {}
 }
