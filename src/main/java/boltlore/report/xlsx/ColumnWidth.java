@@ -15,9 +15,10 @@ import java.util.stream.IntStream;
  * @param least below this, figures turn into a row of number signs and words are cut
  * @param usual with text wrapped where the column says so
  * @param full with nothing wrapped
- * @param texts widths of the column's texts, where it holds text
+ * @param texts heading and texts, where it holds text that may be wrapped
+ * @param high lines that a row of it takes anyway
  */
-record ColumnWidth(double least, double usual, double full, List<Double> texts) {
+record ColumnWidth(double least, double usual, double full, List<String> texts, int high) {
 
     private static final double AIR = 1.6;
     /** Bold is about a tenth wider. */
@@ -31,30 +32,34 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
     /** Of a code with the white around it. */
     private static final double CODE = LookStyle.CODE / PageLayout.POINTS_PER_CHARACTER + 0.2;
 
+    /** Lines beside a box for the pen, which is higher than a line. */
+    private static final int BESIDE_A_BOX = 2;
+
     private static final double WIDEST_BESIDE = 90;
     private static final double LEAST_PROSE = 18;
     private static final int LONGEST_WORD_KEPT = 22;
 
     static ColumnWidth fixed(double width) {
-        return new ColumnWidth(width, width, width, List.of());
+        return new ColumnWidth(width, width, width, List.of(), 1);
     }
 
     /** Of text that may be wrapped at that width. */
     static ColumnWidth text(double length, double widest) {
         double usual = Math.min(length, widest) + AIR;
-        return new ColumnWidth(usual, usual, length + AIR, List.of());
+        return new ColumnWidth(usual, usual, length + AIR, List.of(), 1);
     }
 
     /** Of a text that may go on in the next line at any word. */
     static ColumnWidth prose(double length, double widest) {
         double usual = Math.min(length, widest) + AIR;
-        return new ColumnWidth(Math.min(usual, LEAST_PROSE), usual, length + AIR, List.of(length));
+        return new ColumnWidth(Math.min(usual, LEAST_PROSE), usual, length + AIR, List.of(), 1);
     }
 
     /** Of a box for the pen. */
     private static ColumnWidth box(double heading, double least, double usual, double full) {
         double head = heading + AIR + INDENT;
-        return new ColumnWidth(Math.max(head, least), Math.max(head, usual), Math.max(head, full), List.of());
+        return new ColumnWidth(
+                Math.max(head, least), Math.max(head, usual), Math.max(head, full), List.of(), BESIDE_A_BOX);
     }
 
     /** Whether it can be made narrower or wider without harm. */
@@ -62,13 +67,18 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
         return full > usual || usual > least;
     }
 
-    /** Lines that all its texts together take at that width. */
-    double lines(double width) {
-        double lines = 0;
-        for (double text : texts) {
-            lines += Math.ceil(text / (width - AIR));
-        }
-        return lines;
+    /** Whether its texts may be wrapped. */
+    boolean isText() {
+        return !texts.isEmpty();
+    }
+
+    int rows() {
+        return texts.size();
+    }
+
+    /** Lines that its text in that row takes at that width, one at least. */
+    int lines(int row, double width) {
+        return row < texts.size() ? FontMetrics.lines(texts.get(row), width - LookStyle.EDGES) : 1;
     }
 
     /** Of the columns that are printed, which are the first. */
@@ -94,7 +104,7 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
             case TEXT -> text(table, i, heading);
             case WHOLE, DECIMAL, QUANTITY, MONEY, PERCENT -> fixed(Math.max(heading, figures(table, i)) + AIR);
             case DATE -> fixed(Math.max(heading, figures(table, i)) + AIR + POINT);
-            case TICK -> box(heading, 6, 6, 6);
+            case TICK -> fixed(Math.max(heading + AIR + INDENT, 6));
             case CODE -> fixed(Math.max(heading + AIR, CODE));
             case BLANK ->
                 column.widest() == Column.USUAL_WIDEST
@@ -108,11 +118,11 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
         Column column = table.columns().get(i);
         double longest = 0;
         double longestWord = 0;
-        List<Double> texts = new ArrayList<>();
+        List<String> texts = new ArrayList<>(List.of(column.headingWithUnit()));
         for (Row row : table.rows()) {
             String text = Printed.inColumn(column.kind(), row.cells().get(i));
             double length = FontMetrics.width(text);
-            texts.add(length);
+            texts.add(text);
             longest = Math.max(longest, length);
             if (length > longestWord) {
                 longestWord = Math.max(longestWord, FontMetrics.longestWord(text));
@@ -121,7 +131,7 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
         double air = AIR + (followsFigures(table, i) ? INDENT : 0);
         double least = Math.max(heading, Math.min(longestWord, LONGEST_WORD_KEPT)) + air;
         double usual = Math.max(least, Math.min(longest, column.widest()) + air);
-        return new ColumnWidth(least, usual, Math.max(usual, longest + air), texts);
+        return new ColumnWidth(least, usual, Math.max(usual, longest + air), texts, 1);
     }
 
     /** Text next to figures stands a little away from them. */

@@ -1,9 +1,7 @@
 package boltlore.report.xlsx;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.TreeSet;
@@ -22,11 +20,6 @@ final class Grid {
 
     /** A page that is wider than this many times the sheet prints too small: 9 points become less than 8. */
     static final double WIDEST = 1.19;
-
-    /** A table that fills less of the sheet than this is left narrow. */
-    private static final double NARROW = 0.7;
-
-    private static final double FILLER = 10;
 
     /** Edges that are closer are one, in characters. */
     private static final double SAME_EDGE = 0.3;
@@ -47,7 +40,8 @@ final class Grid {
         double most = sheet(landscape) * WIDEST;
         double sheet = small ? most : sheet(landscape);
         double usual = main.stream().mapToDouble(ColumnWidth::usual).sum();
-        return new Grid(usual > sheet ? narrowed(main, most) : widened(main, sheet), new TreeSet<>());
+        return new Grid(
+                usual > sheet ? ColumnFit.narrowed(main, most) : ColumnFit.widened(main, sheet), new TreeSet<>());
     }
 
     /** Each of the tables with its own columns; as wide as the one that needs most. */
@@ -140,7 +134,7 @@ final class Grid {
     private Spans own(List<ColumnWidth> block) {
         double total = edges.last();
         double usual = block.stream().mapToDouble(ColumnWidth::usual).sum();
-        List<Double> own = usual > total ? narrowed(block, total) : widened(block, total);
+        List<Double> own = usual > total ? ColumnFit.narrowed(block, total) : ColumnFit.widened(block, total);
         List<Double> asked = new ArrayList<>(List.of(0.0));
         double edge = 0;
         for (int i = 0; i < block.size(); i++) {
@@ -184,61 +178,5 @@ final class Grid {
             widths.set(end - 1, widths.get(end - 1) + missing);
         }
         return end;
-    }
-
-    /** Takes character after character from the column whose texts grow by the fewest lines for it. */
-    private static List<Double> narrowed(List<ColumnWidth> needed, double limit) {
-        double[] widths = needed.stream().mapToDouble(ColumnWidth::usual).toArray();
-        double[] prices = new double[widths.length];
-        Arrays.setAll(prices, i -> price(needed.get(i), widths[i]));
-        for (double over = sum(widths) - limit; over > 0; over--) {
-            int cheapest = 0;
-            for (int i = 1; i < widths.length; i++) {
-                boolean cheaper = prices[i] < prices[cheapest];
-                cheapest = cheaper || (prices[i] == prices[cheapest] && widths[i] > widths[cheapest]) ? i : cheapest;
-            }
-            if (prices[cheapest] == Double.POSITIVE_INFINITY) {
-                break;
-            }
-            widths[cheapest]--;
-            prices[cheapest] = price(needed.get(cheapest), widths[cheapest]);
-        }
-        return list(widths);
-    }
-
-    /** Lines that one character less costs; more than anything where the column has none to give. */
-    private static double price(ColumnWidth needed, double width) {
-        return width - 1 < needed.least() ? Double.POSITIVE_INFINITY : needed.lines(width - 1) - needed.lines(width);
-    }
-
-    private static List<Double> widened(List<ColumnWidth> needed, double sheet) {
-        double[] widths = needed.stream().mapToDouble(ColumnWidth::usual).toArray();
-        double wrapped =
-                needed.stream().mapToDouble(each -> each.full() - each.usual()).sum();
-        double room = sheet - sum(widths);
-        for (int i = 0; i < widths.length && wrapped > 0; i++) {
-            widths[i] += (needed.get(i).full() - needed.get(i).usual()) * Math.min(1, room / wrapped);
-        }
-        double left = sheet - sum(widths);
-        if (sum(widths) >= NARROW * sheet) {
-            boolean some = needed.stream().anyMatch(ColumnWidth::gives);
-            double[] stretchable = new double[widths.length];
-            Arrays.setAll(stretchable, i -> some && !needed.get(i).gives() ? 0 : widths[i]);
-            double all = sum(stretchable);
-            Arrays.setAll(widths, i -> widths[i] + left * stretchable[i] / all);
-            return list(widths);
-        }
-        List<Double> filled = new ArrayList<>(list(widths));
-        int fillers = (int) Math.max(1, Math.floor(left / FILLER));
-        filled.addAll(Collections.nCopies(fillers, left / fillers));
-        return filled;
-    }
-
-    private static double sum(double[] widths) {
-        return Arrays.stream(widths).sum();
-    }
-
-    private static List<Double> list(double[] widths) {
-        return Arrays.stream(widths).boxed().toList();
     }
 }

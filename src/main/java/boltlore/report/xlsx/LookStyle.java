@@ -46,7 +46,7 @@ record LookStyle(
     private static final double AIR = 0.7;
 
     /** What a cell keeps clear at its two sides, in characters. */
-    private static final double EDGES = 1.3;
+    static final double EDGES = 1.3;
 
     private static final Map<Look, LookStyle> ALL = new EnumMap<>(Look.class);
 

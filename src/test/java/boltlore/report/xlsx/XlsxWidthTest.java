@@ -80,6 +80,29 @@ class XlsxWidthTest {
         return new TableLayout(grid, table, grid.span(widths)).heading().height();
     }
 
+    /** Ten short texts that wrap sooner cost lines of their own; the one long text is the highest of its row alone. */
+    @Test
+    void a_column_of_rows_that_are_high_anyway_gives_way_to_the_one_that_makes_them_high() {
+        String words = "lock: medium strength, on clean dry thread; sign for it";
+        TableBuilder table = Table.named("list")
+                .columns(Column.text("fit", "Fit"), Column.text("with", "With"), Column.text("how", "How"));
+        for (int i = 0; i < 10; i++) {
+            table.row()
+                    .put("fit", "Battery box brackets, right")
+                    .put("with", "6 × M10 × 25, 8.8")
+                    .put("how", words);
+        }
+        List<ColumnWidth> needed = ColumnWidth.of(table.build());
+        List<Double> widths = ColumnFit.narrowed(needed, 55);
+        double high = java.util.stream.IntStream.range(0, 3)
+                .map(i -> needed.get(i).lines(1, widths.get(i)))
+                .max()
+                .orElseThrow();
+
+        assertThat(widths.stream().mapToDouble(each -> each).sum()).isCloseTo(55, within(1.0));
+        assertThat(high).isEqualTo(2);
+    }
+
     @Test
     void a_short_text_of_two_lines_makes_its_row_higher_than_one_of_one_line() {
         TableBuilder table = Table.named("list").columns(Column.text("a", "A name with room"));
