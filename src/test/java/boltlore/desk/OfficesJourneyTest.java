@@ -75,6 +75,20 @@ class OfficesJourneyTest extends RoomInBrowser {
     }
 
     @Test
+    @DisplayName(
+            "read every part of the catalogue, some at a time, and are told what to do where no part has the words")
+    void all_parts() {
+        go("/engineering");
+        int all = OpenDesk.catalogue().parts().size();
+        assertThat(page.locator(".stretch")).containsText("1 to 200 of " + all);
+        page.getByText("Those after").click();
+        assertThat(page.locator(".stretch")).containsText("201 to 400 of " + all);
+        go("/engineering?words=teapot");
+        assertThat(page.locator("main")).containsText("0 parts. Try fewer words");
+        assertThat(page.locator("tbody")).hasCount(0);
+    }
+
+    @Test
     @DisplayName("go from what is short and what waits to the page on which it is done")
     void onward() {
         go("/office");

@@ -18,6 +18,7 @@ import boltlore.desk.frame.Names;
 import boltlore.desk.frame.Role;
 import boltlore.desk.frame.Room;
 import boltlore.desk.frame.Sentences;
+import boltlore.desk.frame.Stretch;
 import boltlore.desk.frame.Typed;
 import boltlore.desk.frame.Workshop;
 import boltlore.desk.sheets.Kits;
@@ -27,6 +28,8 @@ import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
 import boltlore.trades.KitInWork;
 import java.math.BigDecimal;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -97,8 +100,12 @@ public final class EngineeringRoom implements Room {
                 new Search(
                         workshop.names(),
                         said,
-                        found.size(),
-                        found.stream().limit(MOST).map(EngineeringRoom::row).toList()));
+                        Stretch.of(
+                                        found,
+                                        call,
+                                        MOST,
+                                        "/engineering?words=" + URLEncoder.encode(said, StandardCharsets.UTF_8))
+                                .map(EngineeringRoom::row)));
     }
 
     private static Row row(Part part) {
@@ -203,7 +210,7 @@ public final class EngineeringRoom implements Room {
     }
 
     /** Parts that have all words. */
-    public record Search(Names names, String words, int count, List<Row> parts) {}
+    public record Search(Names names, String words, Stretch<Row> parts) {}
 
     /** One part. */
     public record Row(String number, String revision, String name, String source, String supplier) {}
