@@ -3,6 +3,7 @@ package boltlore.checking;
 import boltlore.catalogue.Branch;
 import boltlore.catalogue.Capacitor;
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Facts;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Feeds;
 import boltlore.catalogue.Fuse;
@@ -33,6 +34,14 @@ final class RatedAsSaid {
     private static final Set<Integer> SUPPLY_AMPS =
             Set.of(6, 8, 10, 13, 15, 16, 20, 24, 25, 30, 32, 40, 48, 50, 60, 63, 80, 100, 125);
 
+    /** Nominal voltages in V to neutral, or of the single-phase supply (IEC 60038, table 1, and ANSI C84.1; from memory). */
+    private static final Set<Integer> MAINS_VOLTS = Set.of(100, 110, 115, 120, 127, 200, 208, 220, 230, 240, 277);
+
+    /** Between two of three lines, of what each has to neutral; names round it. */
+    private static final double BETWEEN_LINES = Math.sqrt(3);
+
+    private static final double ROUNDED = 0.01;
+
     /** Lithium modules with their case, in Wh/kg: common practice, no source. */
     private static final BigDecimal LEAST_WH_PER_KG = BigDecimal.valueOf(60);
 
@@ -44,6 +53,7 @@ final class RatedAsSaid {
     private static final BigDecimal MOST_UF_PER_KW = BigDecimal.valueOf(50);
 
     private static final Pattern AMPS = Pattern.compile("(?<![0-9.,])([0-9]+(?:[.,][0-9]+)?)[ \u00a0]A(?![a-z])");
+    private static final Pattern VOLTS = Pattern.compile("(?<![0-9.,])([0-9]+)(?:/([0-9]+))?[ \u00a0]V(?![a-zA-Z])");
     private static final Pattern KILOWATTS = Pattern.compile("(?<![0-9.,])([0-9]+(?:[.,][0-9]+)?)[ \u00a0]kW");
     private static final BigDecimal THOUSAND = BigDecimal.valueOf(1_000);
 
@@ -55,6 +65,11 @@ final class RatedAsSaid {
         RatedAsSaid rated = new RatedAsSaid();
         catalogue.parts().values().forEach(part -> rated.part(catalogue, part));
         catalogue.workshop().supplies().values().forEach(rated::supply);
+        catalogue
+                .workshop()
+                .markets()
+                .values()
+                .forEach(market -> rated.volts("market " + market.name(), market.facts()));
         catalogue.families().values().forEach(family -> rated.family(catalogue, family));
         return rated.found.stream();
     }
@@ -108,9 +123,41 @@ final class RatedAsSaid {
     private void supply(Supply supply) {
         BigDecimal amps = supply.facts().amps();
         String about = "supply " + supply.name();
+        volts(about, supply.facts());
+        voltsOfName(about, supply);
         said(about, "amps", amps, AMPS, BigDecimal.ONE, "A", supply.says());
         if (amps != null && SUPPLY_AMPS.stream().noneMatch(usual -> amps.compareTo(BigDecimal.valueOf(usual)) == 0)) {
             add(about, "'amps' " + Digits.plain(amps), "a rated current of outlets or breakers, 125 A at most");
+        }
+    }
+
+    private void volts(String about, Facts facts) {
+        BigDecimal volts = facts.volts();
+        if (volts != null && !isUsual(volts)) {
+            add(about, "'volts' " + Digits.plain(volts), "the voltage of one phase to neutral, as 230 of 230/400 V");
+        }
+    }
+
+    private static boolean isUsual(BigDecimal volts) {
+        return MAINS_VOLTS.stream().anyMatch(usual -> volts.compareTo(BigDecimal.valueOf(usual)) == 0);
+    }
+
+    /** 230 is the voltage of a supply called '400 V between lines' and of one called '230/400 V'. */
+    private void voltsOfName(String about, Supply supply) {
+        BigDecimal volts = supply.facts().volts();
+        Matcher named = VOLTS.matcher(supply.says());
+        if (volts == null || !isUsual(volts) || !named.find()) {
+            return;
+        }
+        boolean fits = Stream.of(named.group(1), named.group(2))
+                .filter(Objects::nonNull)
+                .mapToDouble(Double::parseDouble)
+                .map(said -> said / volts.doubleValue())
+                .anyMatch(ratio -> Math.abs(ratio - 1) <= ROUNDED
+                        || (Objects.equals(supply.facts().phases(), 3)
+                                && Math.abs(ratio / BETWEEN_LINES - 1) <= ROUNDED));
+        if (!fits) {
+            add(about, "'volts' " + Digits.plain(volts) + " of '" + supply.says() + "'", "the voltage of its name");
         }
     }
 

@@ -67,6 +67,24 @@ class PlantedFiguresTest {
                 .isEqualTo(about == null ? List.of() : List.of(about + ": " + Check.JOINT_FIGURE.written()));
     }
 
+    /** IEC 60038, table 1, from memory: 230 V to neutral is 400 V between lines; 120/240 V has three wires. */
+    @ParameterizedTest
+    @CsvSource({
+        "supply, three-phase-16, '\"volts\": 230', '\"volts\": 400', supply three-phase-16",
+        "supply, three-phase-16, '\"volts\": 230', '\"volts\": 23', supply three-phase-16",
+        "supply, three-phase-16, '400 V between lines', '230/400 V',",
+        "supply, three-phase-16, '400 V between lines', '415 V between lines', supply three-phase-16",
+        "supply, one-phase-32, '\"volts\": 230', '\"volts\": 240', supply one-phase-32",
+        "supply, split-phase-32, '\"volts\": 240', '\"volts\": 120',",
+        "market, united-kingdom, '\"volts\": 230', '\"volts\": 400', market united-kingdom",
+        "market, united-kingdom, '\"volts\": 230', '\"volts\": 240',"
+    })
+    void voltage_of_the_mains(String kind, String name, String from, String to, @Nullable String about)
+            throws IOException {
+        PlantedDemo.told(
+                folder, Check.RATING, "workshop/markets.json", "\"" + kind + "\": \"" + name + "\"", from, to, about);
+    }
+
     @ParameterizedTest
     @CsvSource({
         "battery-tank, '\"torqueNm\": \"4\"', '\"torqueNm\": \"2\"',",

@@ -272,7 +272,7 @@ class SalesInBrowserTest extends InBrowser {
         press(page(), "Quote it as version 2");
         page().getByText("What changed from version 1").click();
 
-        assertThat(page().locator("main")).containsText("choices/colour");
+        assertThat(page().locator("main")).containsText("Which colour for cradle, mounts and pedals? ");
         page().getByText("Back to the order").click();
         page().getByText("The customer orders version 2").click();
         assertThat(page().locator(".facts")).containsText("no day is agreed");
